@@ -1,0 +1,4 @@
+@NullMarked
+package org.lowfirst.app;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.lowfirst.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.lowfirst.planning;
+
+import org.jspecify.annotations.NullMarked;

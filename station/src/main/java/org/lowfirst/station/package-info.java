@@ -1,0 +1,4 @@
+@NullMarked
+package org.lowfirst.station;
+
+import org.jspecify.annotations.NullMarked;

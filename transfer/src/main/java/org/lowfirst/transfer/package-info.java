@@ -1,0 +1,4 @@
+@NullMarked
+package org.lowfirst.transfer;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.lowfirst.web;
+
+import org.jspecify.annotations.NullMarked;
