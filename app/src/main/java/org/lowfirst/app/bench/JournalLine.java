@@ -1,0 +1,21 @@
+package org.lowfirst.app.bench;
+
+import org.jspecify.annotations.Nullable;
+import org.lowfirst.station.Entry;
+
+/**
+ * One entry as people read it.
+ *
+ * @param kind written name of the kind, e.g. "fill.started"
+ * @param sentence what happened, in words and in the bench's units
+ * @param hash hash of the entry
+ * @param correctedBy number of the entry that corrects this one; null when it stands
+ * @param note something to know about it, e.g. that it was advised on a bank state later corrected; null for nothing
+ */
+public record JournalLine(
+        Entry entry,
+        String kind,
+        String sentence,
+        String hash,
+        @Nullable Long correctedBy,
+        @Nullable String note) {}

@@ -1,0 +1,53 @@
+package org.lowfirst.station;
+
+/** The rules a command can break. The code is written for programs; the words for people are in the message file. */
+public enum Rule {
+    BENCH_NOT_OPEN,
+    BENCH_ALREADY_OPEN,
+    NAME_EMPTY,
+    NAME_TAKEN,
+    REASON_EMPTY,
+    ID_TAKEN,
+    SUPPLY_UNKNOWN,
+    SUPPLY_NOT_CONNECTED,
+    SUPPLY_NAMED_TWICE,
+    BOTTLE_UNKNOWN,
+    BOTTLE_RETIRED,
+    FILL_UNKNOWN,
+    FILL_ALREADY_OPEN,
+    WATER_VOLUME_NOT_ABOVE_ZERO,
+    SERVICE_PRESSURE_NOT_ABOVE_ZERO,
+    TARGET_ABOVE_SERVICE_PRESSURE,
+    TARGET_NOT_ABOVE_READING,
+    READING_BELOW_ZERO,
+    /** Higher than the cylinder's test pressure: no gauge on it can have shown that; most often the unit is wrong. */
+    READING_ABOVE_TEST_PRESSURE,
+    /** Fits the reading before almost exactly if it is taken in another unit. */
+    READING_LOOKS_LIKE_OTHER_UNIT(true),
+    /** A stage only ever raises the bottle, unless gas ran back. */
+    BOTTLE_FELL(true),
+    TEMPERATURE_OUT_OF_RANGE,
+    TIME_IN_FUTURE,
+    TIME_BEFORE_START,
+    ENTRY_UNKNOWN,
+    ENTRY_ALREADY_CORRECTED,
+    ENTRY_NOT_CORRECTABLE,
+    REPLACEMENT_OF_OTHER_KIND,
+    /** A later entry needs what this one would take away. */
+    LATER_ENTRY_NEEDS_IT;
+
+    private final boolean confirmable;
+
+    Rule() {
+        this(false);
+    }
+
+    Rule(boolean confirmable) {
+        this.confirmable = confirmable;
+    }
+
+    /** Whether a person may insist: the value is unlikely, not impossible. */
+    public boolean confirmable() {
+        return confirmable;
+    }
+}

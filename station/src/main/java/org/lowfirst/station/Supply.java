@@ -1,0 +1,13 @@
+package org.lowfirst.station;
+
+/**
+ * One supply cylinder as the journal knows it.
+ *
+ * @param latest latest gauge reading; draws since then are in the book of the bank, not here
+ */
+public record Supply(SupplyId id, SupplyDetails details, SupplyStatus status, Reading latest) {
+
+    public boolean connected() {
+        return status == SupplyStatus.CONNECTED;
+    }
+}

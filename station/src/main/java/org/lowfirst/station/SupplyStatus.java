@@ -1,0 +1,7 @@
+package org.lowfirst.station;
+
+/** Where a supply is. */
+public enum SupplyStatus {
+    CONNECTED,
+    REMOVED
+}
