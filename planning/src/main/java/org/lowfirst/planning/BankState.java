@@ -1,0 +1,72 @@
+package org.lowfirst.planning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.lowfirst.gas.Amount;
+import org.lowfirst.gas.GaugePressure;
+
+/** The supplies in rank order, with their gas counted. Immutable. */
+final class BankState {
+
+    private final List<RankedSupply> supplies;
+
+    private BankState(List<RankedSupply> supplies) {
+        this.supplies = List.copyOf(supplies);
+    }
+
+    /** Counts the gas behind the readings and ranks the supplies. */
+    static BankState of(List<SupplyState> found, Settled settled) {
+        List<RankedSupply> counted = new ArrayList<>(found.size());
+        for (SupplyState supply : found) {
+            double rho_molPerM3 = settled.density_molPerM3(supply.reading());
+            counted.add(new RankedSupply(
+                    0,
+                    supply.name(),
+                    supply.waterVolume(),
+                    supply.reading(),
+                    new Amount(rho_molPerM3 * supply.waterVolume().cubicMetres()),
+                    supply.heldBack()));
+        }
+        return ranked(counted);
+    }
+
+    /** Ranks supplies whose gas is counted; equal readings keep their order. */
+    static BankState ranked(List<RankedSupply> supplies) {
+        List<RankedSupply> sorted = new ArrayList<>(supplies);
+        sorted.sort(Comparator.comparing(RankedSupply::reading));
+        for (int i = 0; i < sorted.size(); i++) {
+            RankedSupply s = sorted.get(i);
+            if (s.rank() != i + 1) {
+                sorted.set(
+                        i, new RankedSupply(i + 1, s.name(), s.waterVolume(), s.reading(), s.contents(), s.heldBack()));
+            }
+        }
+        return new BankState(sorted);
+    }
+
+    List<RankedSupply> supplies() {
+        return supplies;
+    }
+
+    int size() {
+        return supplies.size();
+    }
+
+    /** This bank with another supply in the place of the one at {@code index}. */
+    BankState exchanged(int index, GaugePressure reading, Settled settled) {
+        List<RankedSupply> changed = new ArrayList<>(supplies);
+        RankedSupply old = supplies.get(index);
+        double rho_molPerM3 = settled.density_molPerM3(reading);
+        changed.set(
+                index,
+                new RankedSupply(
+                        0,
+                        old.name(),
+                        old.waterVolume(),
+                        reading,
+                        new Amount(rho_molPerM3 * old.waterVolume().cubicMetres()),
+                        false));
+        return ranked(changed);
+    }
+}

@@ -1,0 +1,85 @@
+package org.lowfirst.planning;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lowfirst.gas.GaugePressure;
+
+/**
+ * Plans fills at one bench under today's conditions. Immutable and thread-safe; making one evaluates the equation of state, so
+ * keep it for as long as the conditions hold.
+ */
+public final class FillPlanner {
+
+    private final BenchOutcome bench;
+
+    private FillPlanner(BenchOutcome bench) {
+        this.bench = bench;
+    }
+
+    /** A planner for these conditions; conditions that cannot be computed refuse every plan. */
+    public static FillPlanner under(Conditions conditions) {
+        return new FillPlanner(BenchOutcome.under(conditions));
+    }
+
+    /** Plans one bottle. */
+    public PlanOutcome plan(FillRequest request) {
+        InOrderOutcome outcome = planInOrder(request.supplies(), List.of(request.bottle()), request.fullSupply());
+        return outcome instanceof PlansInOrder plans ? plans.plans().get(0) : (PlanRefused) outcome;
+    }
+
+    /**
+     * Plans several bottles one after another in the order given, each on the bank the one before leaves.
+     *
+     * @param fullSupply see {@link FillRequest#fullSupply()}
+     */
+    public InOrderOutcome planInOrder(
+            List<SupplyState> supplies, List<BottleToFill> bottles, @Nullable GaugePressure fullSupply) {
+        Bench ready = bench.bench();
+        if (ready == null) {
+            return bench.refused() == null ? new PlanRefused.NoAnswer("no conditions") : bench.refused();
+        }
+        PlanRefused wrong = firstWrong(ready, supplies, bottles, fullSupply);
+        if (wrong != null) {
+            return wrong;
+        }
+        BankState bank = BankState.of(supplies, ready.now());
+        List<FillPlan> plans = new ArrayList<>(bottles.size());
+        for (BottleToFill bottle : bottles) {
+            List<SupplyState> found = plans.isEmpty()
+                    ? supplies
+                    : bank.supplies().stream().map(RankedSupply::toState).toList();
+            FillPlan plan = new OneFill(ready, bank, new FillRequest(found, bottle, fullSupply)).plan();
+            plans.add(plan);
+            bank = BankState.ranked(plan.fill().bankAfter());
+        }
+        return new PlansInOrder(plans, bank.supplies());
+    }
+
+    private static @Nullable PlanRefused firstWrong(
+            Bench ready, List<SupplyState> supplies, List<BottleToFill> bottles, @Nullable GaugePressure fullSupply) {
+        PlanRefused wrong = Check.supplies(supplies, ready.highestReading());
+        if (wrong == null) {
+            wrong = Check.bottles(bottles);
+        }
+        if (wrong == null && fullSupply != null) {
+            wrong = Check.pressure("reading of a full supply", fullSupply, ready.highestReading());
+        }
+        for (int i = 0; wrong == null && i < bottles.size(); i++) {
+            wrong = wrongWith(bottles.get(i), ready);
+        }
+        return wrong;
+    }
+
+    private static @Nullable PlanRefused wrongWith(BottleToFill bottle, Bench ready) {
+        PlanRefused wrong = Check.bottle(bottle, ready.highestReading());
+        GaugePressure service = bottle.servicePressure();
+        if (wrong != null || service == null) {
+            return wrong;
+        }
+        StopReading stop = ready.stop(bottle.target(), service);
+        return bottle.reading().compareTo(stop.neverAbove()) > 0
+                ? new PlanRefused.BottleAboveLimit(bottle.name(), bottle.reading(), stop.neverAbove(), service)
+                : null;
+    }
+}

@@ -1,0 +1,23 @@
+package org.lowfirst.planning;
+
+import org.lowfirst.gas.Amount;
+import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.gas.Volume;
+
+/**
+ * A supply in its place in the bank.
+ *
+ * @param rank 1 = lowest pressure upwards; equal pressures keep the order in which they were given
+ * @param name what the bench calls it
+ * @param waterVolume internal volume
+ * @param reading settled gauge reading
+ * @param contents gas inside
+ * @param heldBack true when it must not be opened
+ */
+public record RankedSupply(
+        int rank, String name, Volume waterVolume, GaugePressure reading, Amount contents, boolean heldBack) {
+
+    public SupplyState toState() {
+        return new SupplyState(name, waterVolume, reading, heldBack);
+    }
+}

@@ -1,0 +1,49 @@
+package org.lowfirst.planning;
+
+import java.util.Locale;
+import org.lowfirst.gas.AbsolutePressure;
+import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.gas.PressureUnit;
+import org.lowfirst.gas.Temperature;
+import org.lowfirst.gas.TemperatureUnit;
+import org.lowfirst.gas.Volume;
+import org.lowfirst.gas.VolumeUnit;
+
+/** The units in which sentences show quantities to people; full precision stays in the values. */
+public record ShownUnits(PressureUnit pressure, TemperatureUnit temperature, VolumeUnit volume) {
+
+    public static final ShownUnits US = new ShownUnits(PressureUnit.PSI, TemperatureUnit.FAHRENHEIT, VolumeUnit.LITRE);
+    public static final ShownUnits METRIC = new ShownUnits(PressureUnit.BAR, TemperatureUnit.CELSIUS, VolumeUnit.LITRE);
+
+    String show(GaugePressure reading) {
+        return pressure(reading, pressure);
+    }
+
+    String show(AbsolutePressure value) {
+        return number(value.to(pressure), pressure == PressureUnit.BAR ? 2 : digits(pressure)) + " " + pressure.symbol()
+                + " absolute";
+    }
+
+    String show(Temperature value) {
+        return number(value.to(temperature), 0) + " " + temperature.symbol();
+    }
+
+    String show(Volume value) {
+        return String.format(Locale.ROOT, "%s %s", Float.toString((float) value.to(volume)), volume.symbol())
+                .replace(".0 ", " ");
+    }
+
+    /** To 1 bar, 1 psi, 1 kPa or 0.01 MPa. */
+    static String pressure(GaugePressure reading, PressureUnit unit) {
+        return number(reading.to(unit), digits(unit)) + " " + unit.symbol();
+    }
+
+    private static int digits(PressureUnit unit) {
+        return unit == PressureUnit.MEGAPASCAL ? 2 : 0;
+    }
+
+    private static String number(double value, int digits) {
+        String text = String.format(Locale.ROOT, "%,." + digits + "f", value);
+        return text.equals("-0") ? "0" : text;
+    }
+}
