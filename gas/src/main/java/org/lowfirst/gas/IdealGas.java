@@ -1,7 +1,9 @@
 package org.lowfirst.gas;
 
-/** The ideal gas, pV = nRT: for textbook problems and to show what the simple rule gets wrong. */
-public final class IdealGas implements EquationOfState {
+import org.lowfirst.gas.internal.IdealPoint;
+
+/** The ideal gas, pV = nRT, with a constant heat capacity: for textbook problems and to show what the simple rule gets wrong. */
+public final class IdealGas implements CaloricEquation {
 
     /** Molar gas constant 8.314 462 618 J/(mol K) (CODATA 2018, exact in the SI of 2019). */
     public static final double MOLAR_GAS_CONSTANT_J_PER_MOL_K = 8.314462618;
@@ -11,16 +13,32 @@ public final class IdealGas implements EquationOfState {
 
     private final String gas;
     private final double molarMass_kgPerMol;
+    private final double cv_JPerMolK;
 
     /**
+     * A gas of two atoms a molecule: cv = 5/2 R, so cp / cv = 1.4.
+     *
      * @param gas name of the gas, lower case
      * @param molarMass_kgPerMol molar mass [kg/mol], above 0
      */
     public IdealGas(String gas, double molarMass_kgPerMol) {
+        this(gas, molarMass_kgPerMol, 2.5 * MOLAR_GAS_CONSTANT_J_PER_MOL_K);
+    }
+
+    /**
+     * @param gas name of the gas, lower case
+     * @param molarMass_kgPerMol molar mass [kg/mol], above 0
+     * @param cv_JPerMolK isochoric heat capacity [J/(mol K)], above 0
+     */
+    public IdealGas(String gas, double molarMass_kgPerMol, double cv_JPerMolK) {
+        if (!(cv_JPerMolK > 0.0)) {
+            throw new IllegalArgumentException("The heat capacity (" + cv_JPerMolK + " J/(mol K)) must be above 0.");
+        }
         if (!(molarMass_kgPerMol > 0.0)) {
             throw new IllegalArgumentException("The molar mass (" + molarMass_kgPerMol + " kg/mol) must be above 0.");
         }
         this.gas = gas;
+        this.cv_JPerMolK = cv_JPerMolK;
         this.molarMass_kgPerMol = molarMass_kgPerMol;
     }
 
@@ -32,6 +50,16 @@ public final class IdealGas implements EquationOfState {
     @Override
     public ValidRange range() {
         return RANGE;
+    }
+
+    @Override
+    public double molarMass_kgPerMol() {
+        return molarMass_kgPerMol;
+    }
+
+    @Override
+    public StatePoint newPoint() {
+        return IdealPoint.of(RANGE, MOLAR_GAS_CONSTANT_J_PER_MOL_K, molarMass_kgPerMol, cv_JPerMolK);
     }
 
     @Override

@@ -17,7 +17,7 @@ public final class Oxygen {
      *
      * @see "[SchmidtWagner1985], [Stewart1991]"
      */
-    public static EquationOfState schmidtWagner() {
+    public static CaloricEquation schmidtWagner() {
         return Loaded.EQUATION;
     }
 

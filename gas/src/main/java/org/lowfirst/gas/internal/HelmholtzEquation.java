@@ -3,11 +3,12 @@ package org.lowfirst.gas.internal;
 import java.net.URL;
 import org.lowfirst.gas.AbsolutePressure;
 import org.lowfirst.gas.Amount;
+import org.lowfirst.gas.CaloricEquation;
 import org.lowfirst.gas.Density;
-import org.lowfirst.gas.EquationOfState;
 import org.lowfirst.gas.Evaluated;
 import org.lowfirst.gas.Isotherm;
 import org.lowfirst.gas.Mass;
+import org.lowfirst.gas.StatePoint;
 import org.lowfirst.gas.Temperature;
 import org.lowfirst.gas.ValidRange;
 
@@ -16,10 +17,11 @@ import org.lowfirst.gas.ValidRange;
  *
  * @see "[SchmidtWagner1985]"
  */
-public final class HelmholtzEquation implements EquationOfState {
+public final class HelmholtzEquation implements CaloricEquation {
 
-    final EquationConstants constants;
-    final ResidualTerms residual;
+    private final EquationConstants constants;
+    private final IdealTerms ideal;
+    private final ResidualTerms residual;
     private final String gas;
     private final ValidRange range;
 
@@ -30,6 +32,7 @@ public final class HelmholtzEquation implements EquationOfState {
                 new Temperature(file.quantity("lowest-temperature", "K", 1.0, 5000.0)),
                 new Temperature(file.quantity("highest-temperature", "K", 1.0, 5000.0)),
                 new AbsolutePressure(file.quantity("highest-pressure", "Pa", 1e5, 1e9)));
+        ideal = new IdealTerms(file);
         residual = new ResidualTerms(file.table("residual"));
     }
 
@@ -50,6 +53,16 @@ public final class HelmholtzEquation implements EquationOfState {
     @Override
     public ValidRange range() {
         return range;
+    }
+
+    @Override
+    public double molarMass_kgPerMol() {
+        return constants.molarMass_kgPerMol();
+    }
+
+    @Override
+    public StatePoint newPoint() {
+        return new HelmholtzPoint(range, constants, ideal, residual);
     }
 
     @Override
@@ -96,6 +109,7 @@ public final class HelmholtzEquation implements EquationOfState {
                     range.highest().kelvin(),
                     "K");
         }
-        return new Evaluated.Value<>(new DirectIsotherm(this, temperature));
+        return new Evaluated.Value<>(
+                new DirectIsotherm(constants, residual, range.highestPressure().pascals(), temperature));
     }
 }

@@ -3,7 +3,8 @@ package org.lowfirst.gas.internal;
 import java.util.Arrays;
 
 /**
- * The residual part of the reduced Helmholtz energy: sum n delta^d tau^t exp(-delta^l). Immutable.
+ * The residual part of the reduced Helmholtz energy: sum n delta^d tau^t exp(-delta^l), without the exponential where l = 0.
+ * Immutable.
  *
  * <p>Symbols: delta = rho / rho_reducing, tau = T_reducing / T.
  *
@@ -15,17 +16,31 @@ final class ResidualTerms {
     final int[] d;
     final double[] t;
     final int[] l;
+    final int highestD;
+    final int highestL;
     final TauPowers tauPowers;
+    private final boolean[] used;
 
     ResidualTerms(SubstanceTable table) {
         n = table.column("n");
-        d = table.wholeColumn("d");
+        d = table.wholeColumn("d", 1, 20);
         t = table.column("t");
-        l = table.wholeColumn("l");
+        l = table.wholeColumn("l", 0, 6);
+        highestD = highestOf(d);
+        highestL = highestOf(l);
         tauPowers = new TauPowers(t);
+        used = new boolean[highestL + 1];
+        for (int exponent : l) {
+            used[exponent] = true;
+        }
     }
 
-    int highestOf(int[] exponents) {
+    /** Whether any term is damped by exp(-delta^l). */
+    boolean uses(int exponent) {
+        return used[exponent];
+    }
+
+    private static int highestOf(int[] exponents) {
         int highest = 0;
         for (int exponent : exponents) {
             highest = Math.max(highest, exponent);
@@ -33,39 +48,36 @@ final class ResidualTerms {
         return highest;
     }
 
-    /**
-     * The derivative of the sum by delta at one temperature, as one polynomial in delta for each l (index): the derivative
-     * is the sum over l of {@code exp(-delta^l) polynomial[l](delta)}, without the exponential where l = 0.
-     *
-     * @return coefficients, lowest power first; an empty array where no term has this l
-     */
-    double[][] deltaDerivative(double tau) {
-        int highestL = highestOf(l);
-        int size = highestOf(d) + highestL;
-        double[][] polynomial = new double[highestL + 1][0];
-        double[] powers = new double[tauPowers.size()];
-        tauPowers.fill(tau, powers);
+    /** Places for {@link #deltaDerivative}: one polynomial for each l, empty where no term has it. */
+    double[][] emptyDeltaDerivative() {
+        int[] size = new int[highestL + 1];
         for (int i = 0; i < n.length; i++) {
-            if (polynomial[l[i]].length == 0) {
-                polynomial[l[i]] = new double[size];
-            }
-            double c = n[i] * powers[tauPowers.indexOfTerm[i]];
-            polynomial[l[i]][d[i] - 1] += c * d[i];
-            if (l[i] > 0) {
-                polynomial[l[i]][d[i] - 1 + l[i]] -= c * l[i];
-            }
+            size[l[i]] = Math.max(size[l[i]], d[i] + l[i]);
         }
+        double[][] polynomials = new double[highestL + 1][];
         for (int k = 0; k <= highestL; k++) {
-            polynomial[k] = trimmed(polynomial[k]);
+            polynomials[k] = new double[size[k]];
         }
-        return polynomial;
+        return polynomials;
     }
 
-    private static double[] trimmed(double[] coefficients) {
-        int length = coefficients.length;
-        while (length > 0 && coefficients[length - 1] == 0.0) {
-            length--;
+    /**
+     * The derivative of the sum by delta at one temperature: the sum over l of {@code exp(-delta^l) polynomials[l](delta)},
+     * without the exponential where l = 0.
+     *
+     * @param powers powers of tau, from {@link TauPowers#fill}
+     * @param polynomials where the coefficients go, lowest power first
+     */
+    void deltaDerivative(double[] powers, double[][] polynomials) {
+        for (double[] polynomial : polynomials) {
+            Arrays.fill(polynomial, 0.0);
         }
-        return Arrays.copyOf(coefficients, length);
+        for (int i = 0; i < n.length; i++) {
+            double c = n[i] * powers[tauPowers.indexOfTerm[i]];
+            polynomials[l[i]][d[i] - 1] += c * d[i];
+            if (l[i] > 0) {
+                polynomials[l[i]][d[i] - 1 + l[i]] -= c * l[i];
+            }
+        }
     }
 }

@@ -60,16 +60,16 @@ final class SubstanceTable {
         return rows.stream().mapToDouble(row -> row[index]).toArray();
     }
 
-    /** The numbers of a column that must be whole and not negative. */
-    int[] wholeColumn(String column) {
+    /** The numbers of a column that must be whole and within these limits. */
+    int[] wholeColumn(String column, int lowest, int highest) {
         double[] values = column(column);
         int[] whole = new int[values.length];
         for (int i = 0; i < values.length; i++) {
             whole[i] = (int) values[i];
-            if (whole[i] != values[i] || whole[i] < 0) {
+            if (whole[i] != values[i] || whole[i] < lowest || whole[i] > highest) {
                 throw heading.malformed(
-                        "Column '" + column + "' of " + name + " must hold whole numbers from 0, not " + values[i]
-                                + ".",
+                        "Column '" + column + "' of " + name + " must hold whole numbers from " + lowest + " to "
+                                + highest + ", not " + values[i] + ".",
                         1);
             }
         }

@@ -1,0 +1,118 @@
+package org.lowfirst.gas.internal;
+
+/**
+ * Pressure against density at one temperature, from the equation. The owner sets the temperature; while it is not set anew,
+ * reading is safe from any thread.
+ *
+ * <p>Above the critical temperature pressure rises with density everywhere, so the density of a pressure is one number:
+ * Newton's method kept inside a shrinking bracket.
+ *
+ * <p>Symbols: p pressure [Pa, absolute], T temperature [K], rho molar density [mol/m3], R gas constant, delta = rho /
+ * rho_reducing, phi = derivative of the residual Helmholtz energy by delta: p = rho R T (1 + delta phi).
+ *
+ * @see "[SchmidtWagner1985]"
+ */
+final class IsothermCurve {
+
+    private static final int MOST_STEPS = 200;
+
+    /** When a Newton step is shorter than this part of the density, the next would be below rounding. */
+    private static final double LAST_STEP = 1e-9;
+
+    private final EquationConstants constants;
+    private final ResidualTerms residual;
+    /** For each l the polynomial beside exp(-delta^l), lowest power first; empty where no term has this l. */
+    private final double[][] phi;
+
+    private final double[] powers;
+    private double rT_JPerMol;
+
+    IsothermCurve(EquationConstants constants, ResidualTerms residual) {
+        this.constants = constants;
+        this.residual = residual;
+        phi = residual.emptyDeltaDerivative();
+        powers = new double[residual.tauPowers.size()];
+    }
+
+    void setTemperature(double T_K) {
+        rT_JPerMol = constants.gasConstant_JPerMolK() * T_K;
+        residual.tauPowers.fill(constants.reducingTemperature_K() / T_K, powers);
+        residual.deltaDerivative(powers, phi);
+    }
+
+    double pressure(double rho) {
+        double delta = rho / constants.reducingDensity_molPerM3();
+        return rho * rT_JPerMol * (1.0 + delta * phi(delta));
+    }
+
+    double phi(double delta) {
+        double sum = 0.0;
+        for (int l = 0; l < phi.length; l++) {
+            double[] c = phi[l];
+            if (c.length > 0) {
+                double value = 0.0;
+                for (int k = c.length - 1; k >= 0; k--) {
+                    value = value * delta + c[k];
+                }
+                sum += l == 0 ? value : value * Math.exp(-power(delta, l));
+            }
+        }
+        return sum;
+    }
+
+    double phiSlope(double delta) {
+        double sum = 0.0;
+        for (int l = 0; l < phi.length; l++) {
+            double[] c = phi[l];
+            if (c.length > 0) {
+                double value = 0.0;
+                double slope = 0.0;
+                for (int k = c.length - 1; k >= 0; k--) {
+                    slope = slope * delta + value;
+                    value = value * delta + c[k];
+                }
+                if (l == 0) {
+                    sum += slope;
+                } else {
+                    double below = power(delta, l - 1);
+                    sum += Math.exp(-below * delta) * (slope - l * below * value);
+                }
+            }
+        }
+        return sum;
+    }
+
+    /** The density of a pressure; {@code start} is the first guess, best not far above the answer. */
+    double density(double p, double start) {
+        double low = 0.0;
+        double high = constants.highestDensity_molPerM3();
+        double rho = Math.min(start, high);
+        for (int i = 0; i < MOST_STEPS; i++) {
+            double delta = rho / constants.reducingDensity_molPerM3();
+            double deltaPhi = delta * phi(delta);
+            double excess = rho * rT_JPerMol * (1.0 + deltaPhi) - p;
+            if (excess > 0.0) {
+                high = rho;
+            } else {
+                low = rho;
+            }
+            double step = excess / (rT_JPerMol * (1.0 + 2.0 * deltaPhi + delta * delta * phiSlope(delta)));
+            double next = rho - step;
+            if (!(next >= low && next <= high)) {
+                next = 0.5 * (low + high);
+            } else if (Math.abs(step) <= LAST_STEP * rho) {
+                return next;
+            }
+            rho = next;
+        }
+        throw new AssertionError("The bracket [" + low + ", " + high + "] mol/m3 did not close for " + p + " Pa.");
+    }
+
+    private static double power(double x, int exponent) {
+        double product = 1.0;
+        for (int k = 0; k < exponent; k++) {
+            product *= x;
+        }
+        return product;
+    }
+}
