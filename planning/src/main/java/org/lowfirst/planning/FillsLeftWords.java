@@ -33,8 +33,7 @@ final class FillsLeftWords {
                     default -> "th";
                 };
         String digits = Integer.toString(n);
-        boolean vowel = digits.startsWith("8")
-                || (digits.startsWith("11") || digits.startsWith("18")) && (digits.length() - 2) % 3 == 0;
+        boolean vowel = digits.startsWith("8") || n == 11 || n == 18;
         return String.format(Locale.ROOT, "%s %s%s", vowel ? "an" : "a", digits, ending);
     }
 }
