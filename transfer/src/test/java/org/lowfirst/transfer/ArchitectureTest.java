@@ -1,0 +1,29 @@
+package org.lowfirst.transfer;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+@AnalyzeClasses(packages = "org.lowfirst.transfer", importOptions = ImportOption.DoNotIncludeTests.class)
+final class ArchitectureTest {
+
+    @ArchTest
+    static final ArchRule DEPENDS_ON_GAS_AND_A_NUMERICS_LIBRARY_ONLY = classes()
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage(
+                    "java.lang..",
+                    "java.util..",
+                    "org.lowfirst.transfer..",
+                    "org.lowfirst.gas",
+                    "org.hipparchus..",
+                    "org.jspecify.annotations");
+
+    @ArchTest
+    static final ArchRule PACKAGES_HAVE_NO_CYCLES =
+            slices().matching("org.lowfirst.(transfer..)").should().beFreeOfCycles();
+}
