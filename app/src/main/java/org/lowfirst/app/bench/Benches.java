@@ -11,6 +11,8 @@ public interface Benches extends AutoCloseable {
 
     RegisteringBottles registeringBottles();
 
+    PlanningAFill planningAFill();
+
     GuidingAFill guidingAFill();
 
     CorrectingAnEntry correctingAnEntry();

@@ -1,0 +1,18 @@
+package org.lowfirst.app.bench;
+
+import org.lowfirst.planning.PlanOutcome;
+import org.lowfirst.station.BenchId;
+import org.lowfirst.station.BottleId;
+import org.lowfirst.station.Reading;
+import org.lowfirst.station.StatedPressure;
+
+/** Plans a fill on the bank as it stands now. Enters nothing. */
+public interface PlanningAFill {
+
+    /**
+     * @param target settled gauge reading wanted
+     * @param before what the bottle's gauge shows, settled, at the temperature all is planned for
+     * @throws java.util.NoSuchElementException when there is no such bench or bottle
+     */
+    PlanOutcome plan(BenchId bench, BottleId bottle, StatedPressure target, Reading before);
+}
