@@ -47,4 +47,15 @@ public interface EquationOfState {
     default Amount amountOf(Volume freeVolume, ReferenceCondition at) {
         return density(at.pressure(), at.temperature()).orElseThrow().amountIn(freeVolume);
     }
+
+    /**
+     * Contents of a cylinder.
+     *
+     * @param waterVolume its internal volume
+     * @param pressure absolute pressure of the gas in it
+     * @param temperature temperature of the gas in it
+     */
+    default Evaluated<Amount> contents(Volume waterVolume, AbsolutePressure pressure, Temperature temperature) {
+        return density(pressure, temperature).map(density -> density.amountIn(waterVolume));
+    }
 }
