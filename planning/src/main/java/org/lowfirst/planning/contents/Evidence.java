@@ -1,0 +1,27 @@
+package org.lowfirst.planning.contents;
+
+import java.time.Instant;
+import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.gas.Temperature;
+
+/**
+ * The numbers behind a verdict.
+ *
+ * @param since time of the reading it is compared with
+ * @param at time of the reading
+ * @param expected what the gauge would show now had nothing happened
+ * @param shown what it shows
+ * @param missing gas missing [mol]; negative when there is too much
+ * @param standardDeviation of that amount [mol]
+ * @param sharePerDay share of the contents lost each day; 0 unless a leak
+ * @param near temperature of the reading it is compared with: re-read near it
+ */
+public record Evidence(
+        Instant since,
+        Instant at,
+        GaugePressure expected,
+        GaugePressure shown,
+        double missing,
+        double standardDeviation,
+        double sharePerDay,
+        Temperature near) {}

@@ -1,0 +1,223 @@
+package org.lowfirst.planning.contents;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * The readings of one cylinder in order of time, watched for what noise cannot explain.
+ *
+ * <p>A scalar filter follows what the gauge says about the contents, so that a lasting error of the gauge drops out. Beside
+ * it run the signatures of a leak from each earlier reading on, of a sudden change in each interval, of each reading being
+ * misread, and of a wrong water volume. Mutable, confined to its owner.
+ */
+final class LossSeries {
+
+    private static final double SECONDS_PER_DAY = 86_400.0;
+
+    private final ContentsAssumptions assumptions;
+    private final List<ContentsMeasurement> readings = new ArrayList<>();
+    private final List<Interval> intervals = new ArrayList<>();
+    private final SignatureFamily leaks;
+    private final SignatureFamily steps;
+    private final SignatureFamily misreads;
+    private final Map<String, Signature> partnerVolumes = new TreeMap<>();
+    private final Signature ownVolume = new Signature(0);
+
+    private double level_mol;
+    private double variance_mol2;
+    private double innovation_mol;
+    private double innovationVariance_mol2 = Double.NaN;
+
+    private double moved_mol;
+    private double movedVariance_mol2;
+    private boolean movedUnknown;
+    private List<String> partners = new ArrayList<>();
+
+    /** Time between two readings. */
+    record Interval(Instant from, Instant to, List<String> partners) {
+        Interval {
+            partners = List.copyOf(partners);
+        }
+
+        /** Whether a stage was recorded in it. */
+        boolean open() {
+            return !partners.isEmpty();
+        }
+
+        boolean overlaps(Interval other) {
+            return from.isBefore(other.to) && other.from.isBefore(to);
+        }
+    }
+
+    LossSeries(ContentsAssumptions assumptions) {
+        this.assumptions = assumptions;
+        int window = assumptions.verdicts().windowReadings();
+        leaks = new SignatureFamily(window);
+        steps = new SignatureFamily(window);
+        misreads = new SignatureFamily(window);
+    }
+
+    /**
+     * A stage took gas to a bottle, as its readings say.
+     *
+     * @param bottle name of the bottle
+     * @param amount gas that entered it [mol]
+     * @param variance of that [mol2]
+     */
+    void gave(String bottle, double amount, double variance) {
+        moved_mol -= amount;
+        movedVariance_mol2 += variance;
+        partners.add(bottle);
+        partnerVolumes.computeIfAbsent(bottle, name -> new Signature(0)).insert(-amount);
+        ownVolume.insert(amount);
+    }
+
+    /** A stage moved an amount nobody knows; the contents are taken up afresh at the next reading. */
+    void movedUnknown(String partner) {
+        movedUnknown = true;
+        partners.add(partner);
+    }
+
+    /** The next reading, not before the last. */
+    void read(ContentsMeasurement next) {
+        if (readings.isEmpty()) {
+            begin(next);
+        } else {
+            advance(next);
+        }
+        readings.add(next);
+        leaks.begin(readings.size() - 1);
+        steps.begin(readings.size() - 1);
+        moved_mol = 0.0;
+        movedVariance_mol2 = 0.0;
+        movedUnknown = false;
+        partners = new ArrayList<>();
+    }
+
+    private void begin(ContentsMeasurement next) {
+        level_mol = next.amount();
+        variance_mol2 = next.changingVariance();
+        partnerVolumes.clear();
+        ownVolume.restart();
+    }
+
+    private void advance(ContentsMeasurement next) {
+        ContentsMeasurement last = readings.get(readings.size() - 1);
+        double days = Duration.between(last.reading().at(), next.reading().at()).toMillis() / 1000.0 / SECONDS_PER_DAY;
+        intervals.add(new Interval(last.reading().at(), next.reading().at(), partners));
+        leaks.members().forEach(leak -> leak.insert(-level_mol * days));
+        steps.members().get(steps.members().size() - 1).insert(-1.0);
+        if (movedUnknown) {
+            restartFrom(next);
+            return;
+        }
+        level_mol += moved_mol;
+        variance_mol2 += movedVariance_mol2 + wander(last, next, days);
+        misreads.begin(readings.size()).misread(1.0);
+        update(next);
+    }
+
+    private void restartFrom(ContentsMeasurement next) {
+        level_mol = next.amount();
+        variance_mol2 = next.changingVariance();
+        innovation_mol = 0.0;
+        innovationVariance_mol2 = Double.NaN;
+        leaks.restart();
+        steps.restart();
+        misreads.restart();
+        partnerVolumes.values().forEach(Signature::restart);
+        ownVolume.restart();
+    }
+
+    private void update(ContentsMeasurement next) {
+        double S = variance_mol2 + next.changingVariance();
+        double gain = variance_mol2 / S;
+        double nu = next.amount() - level_mol;
+        leaks.read(nu, S, gain);
+        steps.read(nu, S, gain);
+        misreads.read(nu, S, gain);
+        partnerVolumes.values().forEach(volume -> volume.read(nu, S, gain));
+        ownVolume.read(nu, S, gain);
+        innovation_mol = nu;
+        innovationVariance_mol2 = S;
+        level_mol += gain * nu;
+        variance_mol2 *= 1.0 - gain;
+    }
+
+    /** Variance of what an honest cylinder and gauge may wander between two readings [mol2]. */
+    private double wander(ContentsMeasurement last, ContentsMeasurement next, double days) {
+        double along_mol = next.molesPerPascal()
+                * next.gauge().slope()
+                * (next.shown().pascals() - last.shown().pascals());
+        double ordinary_mol = assumptions.filter().ordinaryLossShare() * level_mol;
+        double otherGauge_mol2 = last.reading().gauge().equals(next.reading().gauge())
+                ? 0.0
+                : square(last.offset_mol()) + square(next.offset_mol());
+        return square(along_mol) + square(ordinary_mol) * days + otherGauge_mol2;
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+
+    /** Index of the last reading. */
+    int lastIndex() {
+        return readings.size() - 1;
+    }
+
+    boolean isEmpty() {
+        return readings.isEmpty();
+    }
+
+    ContentsMeasurement last() {
+        return readings.get(readings.size() - 1);
+    }
+
+    ContentsMeasurement reading(int index) {
+        return readings.get(index);
+    }
+
+    /** The interval that begins with a reading. */
+    Interval intervalAfter(int reading) {
+        return intervals.get(reading);
+    }
+
+    SignatureFamily leaks() {
+        return leaks;
+    }
+
+    SignatureFamily steps() {
+        return steps;
+    }
+
+    SignatureFamily misreads() {
+        return misreads;
+    }
+
+    Map<String, Signature> partnerVolumes() {
+        return partnerVolumes;
+    }
+
+    Signature ownVolume() {
+        return ownVolume;
+    }
+
+    /** Estimate of what the gauge says about the contents [mol], the lasting error of the gauge included. */
+    double level() {
+        return level_mol;
+    }
+
+    /** What the last reading was off its forecast [mol]. */
+    double innovation() {
+        return innovation_mol;
+    }
+
+    /** Variance of that [mol2]; NaN when there was no forecast. */
+    double innovationVariance() {
+        return innovationVariance_mol2;
+    }
+}

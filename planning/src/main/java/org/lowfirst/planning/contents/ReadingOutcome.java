@@ -1,0 +1,47 @@
+package org.lowfirst.planning.contents;
+
+/** What came of checking a reading. */
+public sealed interface ReadingOutcome {
+
+    /** It can be used. */
+    record Accepted(ContentsMeasurement measurement) implements ReadingOutcome {}
+
+    /**
+     * It cannot be used. The reading is kept as it was given.
+     *
+     * @param reading as given
+     * @param rule what it breaks
+     * @param measured the value that breaks it, in {@code unit}
+     * @param limit the limit, in {@code unit}
+     * @param unit symbol of the unit of both numbers
+     * @param advice what to do
+     */
+    record Refused(GaugeReading reading, Rule rule, double measured, double limit, String unit, ReadingAdvice advice)
+            implements ReadingOutcome {}
+
+    /** What a reading may break. */
+    enum Rule {
+        ABOVE_FULL_SCALE,
+        BELOW_ZERO,
+        TEMPERATURE_TOO_LOW,
+        TEMPERATURE_TOO_HIGH,
+        /** Earlier than the reading before it. */
+        TIME_GOES_BACK,
+        /** The bottle's gauge falls while it is being filled. */
+        FALLS_WHILE_FILLING,
+        /** The gas equation has no answer there. */
+        OUTSIDE_GAS_EQUATION,
+        UNKNOWN_CYLINDER,
+        UNKNOWN_GAUGE
+    }
+
+    /** What a person can do about a refused reading. */
+    enum ReadingAdvice {
+        CHECK_NUMBER_AND_UNIT,
+        USE_A_GAUGE_WITH_A_LARGER_SCALE,
+        CHECK_THAT_THE_GAUGE_RESTS_AT_ZERO,
+        CHECK_THE_CLOCK,
+        CHECK_VALVES_AND_CONNECTIONS,
+        REGISTER_IT_FIRST
+    }
+}
