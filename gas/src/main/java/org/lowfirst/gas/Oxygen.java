@@ -21,6 +21,15 @@ public final class Oxygen {
         return Loaded.EQUATION;
     }
 
+    /**
+     * Viscosity and thermal conductivity of oxygen by the equations of Lemmon and Jacobsen, in the same range.
+     *
+     * @see "[LemmonJacobsen2004]"
+     */
+    public static Transport lemmonJacobsen() {
+        return Loaded.EQUATION.findTransport().orElseThrow();
+    }
+
     private static final class Loaded {
         static final HelmholtzEquation EQUATION = HelmholtzEquation.read(file());
 

@@ -1,6 +1,8 @@
 package org.lowfirst.gas.internal;
 
 import java.net.URL;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.AbsolutePressure;
 import org.lowfirst.gas.Amount;
 import org.lowfirst.gas.CaloricEquation;
@@ -10,6 +12,7 @@ import org.lowfirst.gas.Isotherm;
 import org.lowfirst.gas.Mass;
 import org.lowfirst.gas.StatePoint;
 import org.lowfirst.gas.Temperature;
+import org.lowfirst.gas.Transport;
 import org.lowfirst.gas.ValidRange;
 
 /**
@@ -24,6 +27,9 @@ public final class HelmholtzEquation implements CaloricEquation {
     private final ResidualTerms residual;
     private final String gas;
     private final ValidRange range;
+    private final Provenance provenance;
+
+    private final @Nullable Transport transport;
 
     private HelmholtzEquation(SubstanceFile file) {
         gas = file.text("gas");
@@ -34,6 +40,11 @@ public final class HelmholtzEquation implements CaloricEquation {
                 new AbsolutePressure(file.quantity("highest-pressure", "Pa", 1e5, 1e9)));
         ideal = new IdealTerms(file);
         residual = new ResidualTerms(file.table("residual"));
+        provenance = Provenance.of(file);
+        transport = provenance.transportSources().isEmpty()
+                ? null
+                : new LemmonJacobsenTransport(file, this, constants, residual);
+        file.nothingElse();
     }
 
     /**
@@ -48,6 +59,16 @@ public final class HelmholtzEquation implements CaloricEquation {
     @Override
     public String gas() {
         return gas;
+    }
+
+    /** Where the numbers are from. */
+    public Provenance provenance() {
+        return provenance;
+    }
+
+    /** Viscosity and conductivity, when the substance file gives them. */
+    public Optional<Transport> findTransport() {
+        return Optional.ofNullable(transport);
     }
 
     @Override

@@ -45,6 +45,12 @@ final class IsothermCurve {
         return rho * rT_JPerMol * (1.0 + delta * phi(delta));
     }
 
+    /** (dp/drho)_T [Pa m3/mol]. */
+    double pressureSlope(double rho) {
+        double delta = rho / constants.reducingDensity_molPerM3();
+        return rT_JPerMol * (1.0 + delta * (2.0 * phi(delta) + delta * phiSlope(delta)));
+    }
+
     double phi(double delta) {
         double sum = 0.0;
         for (int l = 0; l < phi.length; l++) {
