@@ -30,6 +30,16 @@ public interface EquationOfState {
     Evaluated<Isotherm> isotherm(Temperature temperature);
 
     /**
+     * The same relation straight from the equation, without a table between: slower, and the oracle of
+     * {@link #isotherm(Temperature)}.
+     *
+     * @param temperature the temperature of the isotherm
+     */
+    default Evaluated<Isotherm> directIsotherm(Temperature temperature) {
+        return isotherm(temperature);
+    }
+
+    /**
      * Volume that an amount of this gas takes at a reference condition, real gas.
      *
      * @throws IllegalArgumentException when the condition is outside {@link #range()}

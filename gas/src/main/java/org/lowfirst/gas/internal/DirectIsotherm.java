@@ -25,6 +25,10 @@ final class DirectIsotherm implements Isotherm {
         return curve;
     }
 
+    double rT_JPerMol() {
+        return rT_JPerMol;
+    }
+
     @Override
     public Temperature temperature() {
         return temperature;

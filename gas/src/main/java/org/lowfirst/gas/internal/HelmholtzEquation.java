@@ -118,6 +118,11 @@ public final class HelmholtzEquation implements CaloricEquation {
 
     @Override
     public Evaluated<Isotherm> isotherm(Temperature temperature) {
+        return direct(temperature).map(line -> new TabulatedIsotherm(line, constants.reducingDensity_molPerM3()));
+    }
+
+    @Override
+    public Evaluated<Isotherm> directIsotherm(Temperature temperature) {
         return direct(temperature).map(line -> line);
     }
 
