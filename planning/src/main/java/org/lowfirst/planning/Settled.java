@@ -3,7 +3,6 @@ package org.lowfirst.planning;
 import org.lowfirst.gas.AbsolutePressure;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Isotherm;
-import org.lowfirst.gas.Temperature;
 
 /**
  * Gas settled at one temperature, seen through gauges in one surroundings.
@@ -12,10 +11,6 @@ import org.lowfirst.gas.Temperature;
  * @param ambient pressure of the surroundings
  */
 record Settled(Isotherm isotherm, AbsolutePressure ambient) {
-
-    Temperature temperature() {
-        return isotherm.temperature();
-    }
 
     /** Molar density [mol/m3] behind a reading. */
     double density_molPerM3(GaugePressure reading) {

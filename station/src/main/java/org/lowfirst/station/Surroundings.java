@@ -1,5 +1,7 @@
 package org.lowfirst.station;
 
+import org.lowfirst.gas.AbsolutePressure;
+
 /**
  * Where the bench stands and what hangs on it.
  *
@@ -7,5 +9,4 @@ package org.lowfirst.station;
  * @param ambient absolute pressure of the surroundings
  * @param hoseVolume volume between supply valve and bottle valve, zero when unknown
  */
-public record Surroundings(
-        StatedTemperature usualTemperature, StatedAbsolutePressure ambient, StatedVolume hoseVolume) {}
+public record Surroundings(StatedTemperature usualTemperature, AbsolutePressure ambient, StatedVolume hoseVolume) {}

@@ -13,6 +13,8 @@ final class ArchitectureTest {
 
     @ArchTest
     static final ArchRule DEPENDS_ON_GAS_AND_A_NUMERICS_LIBRARY_ONLY = classes()
+            .that()
+            .doNotHaveSimpleName("Datasheet")
             .should()
             .onlyDependOnClassesThat()
             .resideInAnyPackage(
@@ -21,6 +23,21 @@ final class ArchitectureTest {
                     "org.lowfirst.transfer..",
                     "org.lowfirst.gas",
                     "org.hipparchus..",
+                    "org.jspecify.annotations");
+
+    /** The one class that reads files: those beside the classes. */
+    @ArchTest
+    static final ArchRule DATASHEETS_READ_RESOURCES = classes()
+            .that()
+            .haveSimpleName("Datasheet")
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage(
+                    "java.lang..",
+                    "java.util..",
+                    "java.io",
+                    "java.nio.charset",
+                    "org.lowfirst.transfer..",
                     "org.jspecify.annotations");
 
     @ArchTest

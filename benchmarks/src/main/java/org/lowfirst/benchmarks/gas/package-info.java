@@ -1,5 +1,0 @@
-/** Benchmarks of the gas module. */
-@NullMarked
-package org.lowfirst.benchmarks.gas;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,167 @@
+package org.lowfirst.transfer.warm;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.ode.ODEIntegrator;
+import org.hipparchus.ode.ODEState;
+import org.hipparchus.ode.ODEStateAndDerivative;
+import org.hipparchus.ode.events.Action;
+import org.hipparchus.ode.sampling.ODEStateInterpolator;
+import org.lowfirst.gas.Amount;
+import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.gas.IdealGas;
+import org.lowfirst.gas.Temperature;
+
+/** One simulation of a stage. */
+final class FillRun {
+
+    /** Gauges this close show the same [Pa]. */
+    static final double EQUAL_PA = 100.0;
+
+    /** The flow is followed as finely as a gas of this density would need [mol/m3]. */
+    private static final double REFERENCE_MOL_PER_M3 = 100.0;
+
+    private final WarmStage stage;
+    private final double molarMass_kgPerMol;
+    private final Side bottle;
+    private final SourceSide source;
+    private final FillEquations equations;
+    private final double ambient_Pa;
+    private final double stop_Pa;
+    private final double bottleStart_mol;
+    private final double[] start = new double[FillEquations.DIMENSION];
+    private final List<WarmPoint> series = new ArrayList<>();
+    private double peak_K;
+    private double lowest_K;
+    private int noted;
+
+    FillRun(WarmStage stage, GasProperties gas, HeatModel heat, NozzleTable nozzle) {
+        this.stage = stage;
+        molarMass_kgPerMol = gas.equation().molarMass_kgPerMol();
+        WarmState filled = stage.bottle();
+        bottle = new Side(filled.vessel(), 0.0, gas, heat, stage.surroundings());
+        bottleStart_mol = filled.contents().moles();
+        source = stage.source() instanceof WarmSource.FromSupply supply
+                ? new SupplySide(supply.state(), stage.hose(), gas, heat, stage.surroundings())
+                : new ConstantSide((WarmSource.Constant) stage.source(), stage.hose(), gas);
+        equations = new FillEquations(bottle, bottleStart_mol, source, stage.opening(), nozzle, molarMass_kgPerMol);
+        ambient_Pa = stage.surroundings().pressure().pascals();
+        stop_Pa = stage.stop().pascals() + ambient_Pa;
+        double[] layers =
+                filled.wall().stream().mapToDouble(layer -> layer.kelvin()).toArray();
+        bottle.write(bottleStart_mol, filled.gas().kelvin(), layers, start, FillEquations.BOTTLE);
+        source.start(start, FillEquations.SOURCE);
+    }
+
+    WarmFill run() {
+        equations.evaluate(start);
+        peak_K = bottle.T_K;
+        lowest_K = source.T_K();
+        if (bottle.p_Pa >= stop_Pa || source.p_Pa() - bottle.p_Pa <= EQUAL_PA) {
+            note(0.0, start);
+            return result(0.0, start, WarmEnding.NOTHING_MOVED);
+        }
+        double longest_s = stage.sampling().longest_s();
+        ODEIntegrator integrator = Integration.integrator(longest_s, tolerances());
+        integrator.addEventDetector(Integration.detector(this::left_Pa, Action.STOP, (seconds, rising) -> {}));
+        integrator.addStepHandler(this::sample);
+        ODEStateAndDerivative end = integrator.integrate(
+                Integration.equations(FillEquations.DIMENSION, equations), new ODEState(0.0, start), longest_s);
+        double[] y = end.getPrimaryState();
+        note(end.getTime(), y);
+        double toStop_Pa = stop_Pa - bottle.p_Pa;
+        double toEqual_Pa = source.p_Pa() - bottle.p_Pa - EQUAL_PA;
+        WarmEnding ending = end.getTime() >= longest_s
+                ? WarmEnding.TIME_UP
+                : toStop_Pa <= toEqual_Pa ? WarmEnding.STOP : WarmEnding.EQUAL;
+        return result(end.getTime(), y, ending);
+    }
+
+    /** What is left to the nearer of stop and equal [Pa]; both are shut at zero. */
+    private double left_Pa(double[] y) {
+        equations.evaluate(y);
+        return Math.min(stop_Pa - bottle.p_Pa, source.p_Pa() - bottle.p_Pa - EQUAL_PA);
+    }
+
+    private double[] tolerances() {
+        double[] tolerance = new double[FillEquations.DIMENSION];
+        tolerance[0] = REFERENCE_MOL_PER_M3 * bottle.volume_m3 * Integration.ERROR_K / 300.0;
+        bottle.tolerances(Integration.ERROR_K, REFERENCE_MOL_PER_M3, tolerance, FillEquations.BOTTLE);
+        source.tolerances(Integration.ERROR_K, REFERENCE_MOL_PER_M3, tolerance, FillEquations.SOURCE);
+        tolerance[FillEquations.AIR] = tolerance[FillEquations.BOTTLE + 2];
+        return tolerance;
+    }
+
+    private void sample(ODEStateInterpolator step) {
+        double interval_s = stage.sampling().interval_s();
+        double to_s = step.getCurrentState().getTime();
+        while (noted * interval_s < to_s) {
+            double t = noted * interval_s;
+            note(t, step.getInterpolatedState(t).getPrimaryState());
+            noted++;
+        }
+        equations.evaluate(step.getCurrentState().getPrimaryState());
+        extremes();
+    }
+
+    private void extremes() {
+        peak_K = Math.max(peak_K, bottle.T_K);
+        lowest_K = Math.min(lowest_K, source.T_K());
+    }
+
+    private void note(double seconds, double[] y) {
+        equations.evaluate(y);
+        extremes();
+        series.add(new WarmPoint(
+                seconds,
+                new GaugePressure(bottle.p_Pa - ambient_Pa),
+                new GaugePressure(source.p_Pa() - ambient_Pa),
+                new Temperature(bottle.T_K),
+                new Temperature(bottle.inner_K),
+                new Temperature(source.T_K()),
+                new Temperature(source.wall_K())));
+    }
+
+    private WarmFill result(double seconds, double[] y, WarmEnding ending) {
+        double moved_mol = ending == WarmEnding.NOTHING_MOVED ? 0.0 : y[0];
+        if (ending == WarmEnding.NOTHING_MOVED) {
+            return new WarmFill(
+                    stage.bottle(),
+                    stage.source(),
+                    stage.hose(),
+                    ending,
+                    seconds,
+                    series,
+                    new Temperature(peak_K),
+                    new Temperature(lowest_K),
+                    new Balance(Amount.NONE, 0.0, 0.0));
+        }
+        SourceSide.SourceAfter after = source.after(moved_mol, y, FillEquations.SOURCE);
+        equations.evaluate(y);
+        return new WarmFill(
+                bottle.state(stage.bottle().vessel(), bottleStart_mol + moved_mol),
+                after.source(),
+                after.hose(),
+                ending,
+                seconds,
+                series,
+                new Temperature(peak_K),
+                new Temperature(lowest_K),
+                balance(moved_mol, y));
+    }
+
+    /** Compares what the readings at the end say with what was there at the start. */
+    private Balance balance(double moved_mol, double[] y) {
+        double[] again = new double[FillEquations.DIMENSION];
+        bottle.rewrite(bottleStart_mol + moved_mol, again, FillEquations.BOTTLE);
+        source.rewrite(moved_mol, again, FillEquations.SOURCE);
+        double brought_J = stage.source() instanceof WarmSource.Constant ? moved_mol * source.h_JPerMol() : 0.0;
+        double before_J =
+                Side.total_J(start, FillEquations.BOTTLE) + source.total_J(start, FillEquations.SOURCE) + brought_J;
+        double after_J = Side.total_J(again, FillEquations.BOTTLE)
+                + source.total_J(again, FillEquations.SOURCE)
+                + y[FillEquations.AIR];
+        double scale_J = moved_mol * 3.5 * IdealGas.MOLAR_GAS_CONSTANT_J_PER_MOL_K * source.T_K();
+        return new Balance(new Amount(moved_mol), y[FillEquations.AIR], Math.abs(after_J - before_J) / scale_J);
+    }
+}

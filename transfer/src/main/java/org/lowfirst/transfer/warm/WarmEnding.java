@@ -1,0 +1,13 @@
+package org.lowfirst.transfer.warm;
+
+/** How a warm stage ends. */
+public enum WarmEnding {
+    /** The bottle's gauge has come to the stop reading. */
+    STOP,
+    /** Both gauges show the same. */
+    EQUAL,
+    /** The longest time has passed. */
+    TIME_UP,
+    /** The source is not above the bottle, or the bottle is at its stop: no valve is opened. */
+    NOTHING_MOVED
+}
