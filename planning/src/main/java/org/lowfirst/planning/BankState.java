@@ -36,11 +36,7 @@ final class BankState {
         List<RankedSupply> sorted = new ArrayList<>(supplies);
         sorted.sort(Comparator.comparing(RankedSupply::reading));
         for (int i = 0; i < sorted.size(); i++) {
-            RankedSupply s = sorted.get(i);
-            if (s.rank() != i + 1) {
-                sorted.set(
-                        i, new RankedSupply(i + 1, s.name(), s.waterVolume(), s.reading(), s.contents(), s.heldBack()));
-            }
+            sorted.set(i, sorted.get(i).inRank(i + 1));
         }
         return new BankState(sorted);
     }

@@ -22,17 +22,15 @@ record Bench(
 
     /** Where the valve is shut for this bottle; {@code service} is its marked pressure. */
     StopReading stop(GaugePressure target, GaugePressure service) {
-        boolean cold = temperature(now).compareTo(temperature(marked)) < 0;
+        Temperature bench = now.temperature();
+        Temperature reference = marked.temperature();
+        boolean cold = bench.compareTo(reference) < 0;
         GaugePressure neverAbove = cold ? now.reading(marked.density_molPerM3(service)) : service;
         if (target.compareTo(neverAbove) <= 0) {
-            return new StopReading(target, target, neverAbove, Cap.NONE);
+            return new StopReading(target, target, neverAbove, Cap.NONE, bench, reference);
         }
-        boolean byMarking = target.compareTo(service) > 0 && !cold;
-        return new StopReading(neverAbove, target, neverAbove, byMarking ? Cap.SERVICE_PRESSURE : Cap.COLD_BENCH);
-    }
-
-    private static Temperature temperature(Settled settled) {
-        return settled.isotherm().temperature();
+        Cap cap = cold ? Cap.COLD_BENCH : Cap.SERVICE_PRESSURE;
+        return new StopReading(neverAbove, target, neverAbove, cap, bench, reference);
     }
 
     private static GaugePressure lower(GaugePressure a, GaugePressure b) {

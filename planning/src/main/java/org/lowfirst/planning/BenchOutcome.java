@@ -1,5 +1,6 @@
 package org.lowfirst.planning;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.Evaluated;
 import org.lowfirst.gas.Isotherm;
@@ -35,6 +36,11 @@ record BenchOutcome(@Nullable Bench bench, @Nullable PlanRefused refused) {
         return now instanceof Evaluated.Value
                 ? refused(why("reference", marked, conditions.reference()))
                 : refused(why("bench", now, conditions.bench()));
+    }
+
+    /** The refusal of a bench that is not ready. */
+    PlanRefused why() {
+        return Objects.requireNonNull(refused, "a bench is either ready or refused");
     }
 
     private static BenchOutcome refused(PlanRefused why) {

@@ -1,5 +1,6 @@
 package org.lowfirst.planning;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.GaugePressure;
 
@@ -33,5 +34,10 @@ public record FillPlan(
                 ? null
                 : new GaugePressure(
                         stop.reading().pascals() - fill.finalReading().pascals());
+    }
+
+    /** What a person should know about this plan, in full sentences; may be empty. */
+    public List<String> notes(ShownUnits units) {
+        return new PlanSentences(this, units).notes();
     }
 }

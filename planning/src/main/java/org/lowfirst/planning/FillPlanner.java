@@ -2,6 +2,8 @@ package org.lowfirst.planning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.GaugePressure;
 
@@ -37,7 +39,7 @@ public final class FillPlanner {
             List<SupplyState> supplies, List<BottleToFill> bottles, @Nullable GaugePressure fullSupply) {
         Bench ready = bench.bench();
         if (ready == null) {
-            return bench.refused() == null ? new PlanRefused.NoAnswer("no conditions") : bench.refused();
+            return bench.why();
         }
         PlanRefused wrong = firstWrong(ready, supplies, bottles, fullSupply);
         if (wrong != null) {
@@ -54,6 +56,29 @@ public final class FillPlanner {
             bank = BankState.ranked(plan.fill().bankAfter());
         }
         return new PlansInOrder(plans, bank.supplies());
+    }
+
+    /**
+     * What it would cost to have several supply valves open at the same time before this fill.
+     *
+     * @param open names of the supplies opened together, at least one
+     */
+    public TogetherOutcome openTogether(FillRequest request, Set<String> open) {
+        Bench ready = bench.bench();
+        if (ready == null) {
+            return bench.why();
+        }
+        PlanRefused wrong = firstWrong(ready, request.supplies(), List.of(request.bottle()), request.fullSupply());
+        if (wrong != null) {
+            return wrong;
+        }
+        Set<String> unknown = new TreeSet<>(open);
+        request.supplies().forEach(supply -> unknown.remove(supply.name()));
+        if (open.isEmpty() || !unknown.isEmpty()) {
+            return new PlanRefused.SupplyUnknown(
+                    unknown.isEmpty() ? "" : unknown.iterator().next());
+        }
+        return OpenTogether.cost(ready, request, open);
     }
 
     private static @Nullable PlanRefused firstWrong(

@@ -18,7 +18,7 @@ final class FillsLeftWords {
         if (left.complete() == 0) {
             return "none; the next would stop at about " + reading;
         }
-        return "%d, and %s to about %s".formatted(left.complete(), ordinal(left.complete() + 1), reading);
+        return "%s, and %s to about %s".formatted(left.complete(), ordinal(left.complete() + 1), reading);
     }
 
     /** English ordinal with its article: "a 2nd", "an 8th", "an 11th", "an 80th". */

@@ -57,7 +57,7 @@ final class OneFill {
                 Step step = step(cascade, place, supply, bottle);
                 steps.add(step);
                 bottle = step.bottle().after();
-                after.add(with(supply, step.supplyReading().after(), cascade.contents_mol(place)));
+                after.add(supply.holding(step.supplyReading().after(), new Amount(cascade.contents_mol(place))));
             } else {
                 after.add(supply);
                 skipped.add(new Skipped(supply.name(), supply.rank(), supply.reading(), bottle, SkipReason.of(visit)));
@@ -86,15 +86,5 @@ final class OneFill {
                 new Change(supply.reading(), supplyAfter),
                 new Amount(after_mol - cascade.bottleBefore_mol(place)),
                 target ? Ending.TARGET : Ending.EQUAL);
-    }
-
-    private static RankedSupply with(RankedSupply supply, GaugePressure reading, double contents_mol) {
-        return new RankedSupply(
-                supply.rank(),
-                supply.name(),
-                supply.waterVolume(),
-                reading,
-                new Amount(contents_mol),
-                supply.heldBack());
     }
 }

@@ -6,7 +6,7 @@ import org.lowfirst.gas.Temperature;
 import org.lowfirst.gas.Volume;
 
 /** Why there is no plan: the measured value, the limit and what to do. Nothing was changed. */
-public sealed interface PlanRefused extends PlanOutcome, InOrderOutcome {
+public sealed interface PlanRefused extends PlanOutcome, InOrderOutcome, TogetherOutcome {
 
     /** Stable name of the rule, lower case with hyphens. */
     String code();
@@ -45,6 +45,14 @@ public sealed interface PlanRefused extends PlanOutcome, InOrderOutcome {
         @Override
         public String code() {
             return "duplicate-name";
+        }
+    }
+
+    /** A supply is named that the bank does not have, or that is named twice. */
+    record SupplyUnknown(String name) implements PlanRefused {
+        @Override
+        public String code() {
+            return "supply-unknown";
         }
     }
 

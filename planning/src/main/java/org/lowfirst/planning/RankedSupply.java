@@ -20,4 +20,13 @@ public record RankedSupply(
     public SupplyState toState() {
         return new SupplyState(name, waterVolume, reading, heldBack);
     }
+
+    /** The same supply with other contents, its rank kept until the bank is ranked again. */
+    RankedSupply holding(GaugePressure newReading, Amount newContents) {
+        return new RankedSupply(rank, name, waterVolume, newReading, newContents, heldBack);
+    }
+
+    RankedSupply inRank(int newRank) {
+        return rank == newRank ? this : new RankedSupply(newRank, name, waterVolume, reading, contents, heldBack);
+    }
 }

@@ -8,6 +8,7 @@ import org.lowfirst.planning.PlanRefused.NameMissing;
 import org.lowfirst.planning.PlanRefused.NoAnswer;
 import org.lowfirst.planning.PlanRefused.PressureOutOfRange;
 import org.lowfirst.planning.PlanRefused.ServicePressureMissing;
+import org.lowfirst.planning.PlanRefused.SupplyUnknown;
 import org.lowfirst.planning.PlanRefused.TemperatureOutOfRange;
 import org.lowfirst.planning.PlanRefused.TooMany;
 import org.lowfirst.planning.PlanRefused.VolumeOutOfRange;
@@ -22,16 +23,19 @@ final class RefusalWords {
             return "The bank has no supply. Please add at least one supply with its water volume and reading.";
         }
         if (refused instanceof TooMany r) {
-            return "There are %d %s; at most %d can be planned together. Please leave some out."
+            return "There are %s %s; at most %s can be planned together. Please leave some out."
                     .formatted(r.measured(), r.what(), r.limit());
         }
         if (refused instanceof NameMissing r) {
-            return "The %s in place %d has no name. Please give it the name on its label."
+            return "The %s in place %s has no name. Please give it the name on its label."
                     .formatted(r.what(), r.place());
         }
         if (refused instanceof DuplicateName r) {
             return "The name \"%s\" is given to more than one %s. Please give each its own name."
                     .formatted(r.name(), r.what());
+        }
+        if (refused instanceof SupplyUnknown r) {
+            return "There is no supply \"%s\" in the bank. Please choose from its supplies.".formatted(r.name());
         }
         if (refused instanceof ServicePressureMissing r) {
             return "The service pressure of bottle %s is not known. Please read it from the stamp on its shoulder."

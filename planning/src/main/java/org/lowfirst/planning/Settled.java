@@ -3,6 +3,7 @@ package org.lowfirst.planning;
 import org.lowfirst.gas.AbsolutePressure;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Isotherm;
+import org.lowfirst.gas.Temperature;
 
 /**
  * Gas settled at one temperature, seen through gauges in one surroundings.
@@ -11,6 +12,10 @@ import org.lowfirst.gas.Isotherm;
  * @param ambient pressure of the surroundings
  */
 record Settled(Isotherm isotherm, AbsolutePressure ambient) {
+
+    Temperature temperature() {
+        return isotherm.temperature();
+    }
 
     /** Molar density [mol/m3] behind a reading. */
     double density_molPerM3(GaugePressure reading) {

@@ -19,6 +19,22 @@ public record ShownUnits(PressureUnit pressure, TemperatureUnit temperature, Vol
         return pressure(reading, pressure);
     }
 
+    String showRoundedDown(GaugePressure reading) {
+        return whole(Math.floor(reading.to(pressure) * scale()) / scale());
+    }
+
+    String showRoundedUp(GaugePressure reading) {
+        return whole(Math.ceil(reading.to(pressure) * scale()) / scale());
+    }
+
+    private String whole(double value) {
+        return number(value, digits(pressure)) + " " + pressure.symbol();
+    }
+
+    private double scale() {
+        return Math.pow(10, digits(pressure));
+    }
+
     String show(AbsolutePressure value) {
         return number(value.to(pressure), pressure == PressureUnit.BAR ? 2 : digits(pressure)) + " " + pressure.symbol()
                 + " absolute";

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 
 /**
@@ -46,6 +47,16 @@ public record Bench(
 
     public Optional<Bottle> findBottle(BottleId id) {
         return Optional.ofNullable(bottles.get(id));
+    }
+
+    /** @throws NoSuchElementException when it was never connected */
+    public Supply getSupply(SupplyId id) {
+        return findSupply(id).orElseThrow(() -> new NoSuchElementException("There is no supply " + id + "."));
+    }
+
+    /** @throws NoSuchElementException when it was never registered */
+    public Bottle getBottle(BottleId id) {
+        return findBottle(id).orElseThrow(() -> new NoSuchElementException("There is no bottle " + id + "."));
     }
 
     public Optional<OpenFill> findOpenFill(FillId id) {

@@ -6,34 +6,102 @@ import org.jspecify.annotations.Nullable;
 /** What somebody asks of a bench. A command is decided into facts or a refusal, see {@link Deciding}. */
 public sealed interface Command {
 
-    record OpenBench(Settings settings) implements Command {}
+    /** The fact this command asks to enter. */
+    Fact fact();
 
-    record ChangeSettings(Settings settings) implements Command {}
+    record OpenBench(Settings settings) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.BenchOpened(settings);
+        }
+    }
 
-    record ConnectSupply(SupplyId supply, SupplyDetails details, Reading reading) implements Command {}
+    record ChangeSettings(Settings settings) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.SettingsChanged(settings);
+        }
+    }
 
-    record AmendSupply(SupplyId supply, SupplyDetails details) implements Command {}
+    record ConnectSupply(SupplyId supply, SupplyDetails details, Reading reading) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.SupplyConnected(supply, details, reading);
+        }
+    }
 
-    record RemoveSupply(SupplyId supply, @Nullable Reading residual, String reason) implements Command {}
+    record AmendSupply(SupplyId supply, SupplyDetails details) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.SupplyAmended(supply, details);
+        }
+    }
+
+    record RemoveSupply(SupplyId supply, @Nullable Reading residual, String reason) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.SupplyRemoved(supply, residual, reason);
+        }
+    }
 
     record RegisterBottle(
             BottleId bottle,
             BottleDetails details,
-            @Nullable Reading reading) implements Command {}
+            @Nullable Reading reading) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.BottleRegistered(bottle, details, reading);
+        }
+    }
 
-    record AmendBottle(BottleId bottle, BottleDetails details) implements Command {}
+    record AmendBottle(BottleId bottle, BottleDetails details) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.BottleAmended(bottle, details);
+        }
+    }
 
-    record RetireBottle(BottleId bottle, String reason) implements Command {}
+    record RetireBottle(BottleId bottle, String reason) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.BottleRetired(bottle, reason);
+        }
+    }
 
-    record TakeReading(CylinderId cylinder, Reading reading) implements Command {}
+    record TakeReading(CylinderId cylinder, Reading reading) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.ReadingTaken(cylinder, reading);
+        }
+    }
 
-    record StartFill(FillId fill, BottleId bottle, StatedPressure target, Reading before) implements Command {}
+    record StartFill(FillId fill, BottleId bottle, StatedPressure target, Reading before) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.FillStarted(fill, bottle, target, before);
+        }
+    }
 
-    record RecordStage(FillId fill, Stage stage) implements Command {}
+    record RecordStage(FillId fill, Stage stage) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.StageRecorded(fill, stage);
+        }
+    }
 
-    record FinishFill(FillId fill, Reading after) implements Command {}
+    record FinishFill(FillId fill, Reading after) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.FillFinished(fill, after);
+        }
+    }
 
-    record AbandonFill(FillId fill, String reason) implements Command {}
+    record AbandonFill(FillId fill, String reason) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.FillAbandoned(fill, reason);
+        }
+    }
 
     /** See {@link Fact.FillRecorded}. */
     record RecordFill(
@@ -48,18 +116,33 @@ public sealed interface Command {
         public RecordFill {
             stages = List.copyOf(stages);
         }
+
+        @Override
+        public Fact fact() {
+            return new Fact.FillRecorded(fill, bottle, target, before, after, stages);
+        }
     }
 
     record RecordTwoOpenTogether(
             SupplyId first,
             SupplyId second,
             @Nullable Reading firstAfter,
-            @Nullable Reading secondAfter) implements Command {}
+            @Nullable Reading secondAfter) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.TwoOpenedTogether(first, second, firstAfter, secondAfter);
+        }
+    }
 
     /**
      * @param entry the entry to correct, as it stands in the journal
      * @param replacement what really happened, of the same kind; null to reverse only
      */
     record CorrectEntry(
-            Entry entry, String reason, @Nullable Fact replacement) implements Command {}
+            Entry entry, String reason, @Nullable Fact replacement) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.EntryCorrected(entry.seq(), reason, replacement);
+        }
+    }
 }

@@ -1,17 +1,48 @@
 package org.lowfirst.station;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Decides commands: the rules of the bench in one place. */
+/**
+ * Decides commands. Wishes (start a fill, connect a supply) must be allowed now; what already happened (a stage, a reading)
+ * is only refused when it cannot have happened, because the gas has moved whatever the plan said.
+ */
 public final class Deciding {
 
     private Deciding() {}
 
     /**
      * @param bench the bench as it stands, null while it is not open
-     * @return the facts to enter, or the rule that was broken; the bench itself is unchanged
+     * @return the facts to enter, or the first rule that was broken; the bench itself is unchanged
      */
     public static Decision decide(@Nullable Bench bench, Command command, Circumstances circumstances) {
-        return Refused.of(Rule.BENCH_NOT_OPEN, "bench");
+        Refused refused = refusal(bench, command, circumstances);
+        return refused == null ? new Accepted(List.of(command.fact())) : refused;
+    }
+
+    private static @Nullable Refused refusal(@Nullable Bench bench, Command command, Circumstances circumstances) {
+        Refused untimely = TimeRules.check(command.fact(), circumstances);
+        if (untimely != null) {
+            return untimely;
+        }
+        if (command instanceof Command.OpenBench c) {
+            return bench == null
+                    ? SettingsRules.check(c.settings(), circumstances)
+                    : Refused.of(Rule.BENCH_ALREADY_OPEN, bench.settings().name());
+        }
+        if (bench == null) {
+            return Refused.of(Rule.BENCH_NOT_OPEN, "");
+        }
+        if (command instanceof Command.CorrectEntry c) {
+            return CorrectionRules.check(bench, c, circumstances);
+        }
+        for (Need need : Need.of(command.fact())) {
+            Refused missing = need.missingIn(bench.supplies(), bench.bottles(), bench.openFills());
+            if (missing != null) {
+                return missing;
+            }
+        }
+        Refused forbidden = WishRules.check(bench, command);
+        return forbidden == null ? FactRules.check(bench, command.fact(), circumstances) : forbidden;
     }
 }

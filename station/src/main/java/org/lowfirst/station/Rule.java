@@ -16,7 +16,16 @@ public enum Rule {
     FILL_UNKNOWN,
     FILL_ALREADY_OPEN,
     WATER_VOLUME_NOT_ABOVE_ZERO,
+    /** Outside what cylinders usually have; most often the unit is wrong. */
+    WATER_VOLUME_UNUSUAL(true),
     SERVICE_PRESSURE_NOT_ABOVE_ZERO,
+    /** Outside what cylinders are usually marked with; most often the unit is wrong. */
+    SERVICE_PRESSURE_UNUSUAL(true),
+    HOSE_VOLUME_UNUSUAL(true),
+    FULL_SUPPLY_NOT_ABOVE_ZERO,
+    AMBIENT_OUT_OF_RANGE,
+    USUAL_TARGET_ABOVE_SERVICE_PRESSURE,
+    TARGET_NOT_ABOVE_ZERO,
     TARGET_ABOVE_SERVICE_PRESSURE,
     TARGET_NOT_ABOVE_READING,
     READING_BELOW_ZERO,

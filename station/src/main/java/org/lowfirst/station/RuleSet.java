@@ -3,5 +3,9 @@ package org.lowfirst.station;
 /** Which country's rules a bench follows. The figures are in the resource file rule-sets.csv. */
 public enum RuleSet {
     US,
-    EU
+    EU;
+
+    public RuleFigures figures() {
+        return RuleFigures.of(this);
+    }
 }

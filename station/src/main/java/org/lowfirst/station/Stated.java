@@ -1,13 +1,4 @@
 package org.lowfirst.station;
 
-import java.math.BigDecimal;
-
-/** A quantity as a person stated it: the digits and the unit that were typed. */
-public sealed interface Stated permits StatedPressure, StatedTemperature, StatedVolume {
-
-    /** The number as typed, trailing zeros included. */
-    BigDecimal value();
-
-    /** Symbol of the unit that was typed, e.g. "psi". */
-    String symbol();
-}
+/** Something a person stated or is told, to be shown with its unit. */
+public sealed interface Stated permits StatedQuantity, StatedTime {}

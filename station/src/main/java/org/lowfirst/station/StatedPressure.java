@@ -9,7 +9,8 @@ import org.lowfirst.gas.PressureUnit;
  *
  * @param value number as typed, in {@code unit}, gauge
  */
-public record StatedPressure(BigDecimal value, PressureUnit unit) implements Stated, Comparable<StatedPressure> {
+public record StatedPressure(BigDecimal value, PressureUnit unit)
+        implements StatedQuantity, Comparable<StatedPressure> {
 
     public static StatedPressure of(String value, PressureUnit unit) {
         return new StatedPressure(new BigDecimal(value), unit);

@@ -9,7 +9,7 @@ import org.lowfirst.gas.TemperatureUnit;
  *
  * @param value number as typed, in {@code unit}, above absolute zero
  */
-public record StatedTemperature(BigDecimal value, TemperatureUnit unit) implements Stated {
+public record StatedTemperature(BigDecimal value, TemperatureUnit unit) implements StatedQuantity {
 
     public StatedTemperature {
         Temperature.of(value.doubleValue(), unit);

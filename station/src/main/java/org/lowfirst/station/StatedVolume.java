@@ -9,7 +9,7 @@ import org.lowfirst.gas.VolumeUnit;
  *
  * @param value number as typed, in {@code unit}, not below zero
  */
-public record StatedVolume(BigDecimal value, VolumeUnit unit) implements Stated {
+public record StatedVolume(BigDecimal value, VolumeUnit unit) implements StatedQuantity {
 
     public StatedVolume {
         Volume.of(value.doubleValue(), unit);

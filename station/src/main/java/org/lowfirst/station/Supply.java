@@ -10,4 +10,16 @@ public record Supply(SupplyId id, SupplyDetails details, SupplyStatus status, Re
     public boolean connected() {
         return status == SupplyStatus.CONNECTED;
     }
+
+    Supply with(SupplyDetails amended) {
+        return new Supply(id, amended, status, latest);
+    }
+
+    Supply with(Reading reading) {
+        return new Supply(id, details, status, reading);
+    }
+
+    Supply removed() {
+        return new Supply(id, details, SupplyStatus.REMOVED, latest);
+    }
 }

@@ -1,7 +1,5 @@
 package org.lowfirst.station;
 
-import org.lowfirst.gas.AbsolutePressure;
-
 /**
  * Where the bench stands and what hangs on it.
  *
@@ -9,4 +7,5 @@ import org.lowfirst.gas.AbsolutePressure;
  * @param ambient absolute pressure of the surroundings
  * @param hoseVolume volume between supply valve and bottle valve, zero when unknown
  */
-public record Surroundings(StatedTemperature usualTemperature, AbsolutePressure ambient, StatedVolume hoseVolume) {}
+public record Surroundings(
+        StatedTemperature usualTemperature, StatedAbsolutePressure ambient, StatedVolume hoseVolume) {}

@@ -3,6 +3,7 @@ package org.lowfirst.app.bench;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.planning.PlanOutcome;
 import org.lowfirst.station.OpenFill;
 import org.lowfirst.station.Supply;
 
@@ -44,6 +45,7 @@ public sealed interface Guide {
      * @param neverAbove what the bottle's gauge must never pass
      * @param cautions what to mind here
      * @param next the step after this one; null when a reading must be entered first
+     * @param plan the rest of the fill, planned from what was read last
      */
     record Step(
             OpenFill fill,
@@ -53,7 +55,8 @@ public sealed interface Guide {
             @Nullable GaugePressure expected,
             GaugePressure neverAbove,
             List<Caution> cautions,
-            @Nullable Position next)
+            @Nullable Position next,
+            PlanOutcome plan)
             implements Guide {
 
         public Step {

@@ -1,0 +1,150 @@
+package org.lowfirst.station;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** A bench being folded. Mutable, so that a long journal folds without copying at every entry; never leaves the package. */
+final class Ledger {
+
+    private @Nullable BenchId id;
+    private @Nullable Settings settings;
+    private final Map<SupplyId, Supply> supplies = new LinkedHashMap<>();
+    private final Map<BottleId, Bottle> bottles = new LinkedHashMap<>();
+    private final Map<FillId, OpenFill> openFills = new LinkedHashMap<>();
+
+    Ledger(@Nullable Bench bench) {
+        if (bench != null) {
+            id = bench.id();
+            settings = bench.settings();
+            supplies.putAll(bench.supplies());
+            bottles.putAll(bench.bottles());
+            openFills.putAll(bench.openFills());
+        }
+    }
+
+    boolean opened() {
+        return settings != null;
+    }
+
+    Bench toBench() {
+        if (id == null || settings == null) {
+            throw new IllegalStateException("The bench was never opened.");
+        }
+        return new Bench(id, settings, supplies, bottles, openFills);
+    }
+
+    /** @return null when the entry was entered, or what about it does not fit; then nothing was changed */
+    @Nullable
+    Refused enter(Entry entry) {
+        Fact fact = entry.fact();
+        if (fact instanceof Fact.BenchOpened opened) {
+            return open(entry.bench(), opened);
+        }
+        if (!opened()) {
+            return Refused.of(Rule.BENCH_NOT_OPEN, entry.bench().value());
+        }
+        Refused missing = missing(fact);
+        if (missing != null) {
+            return missing;
+        }
+        take(fact, entry);
+        return null;
+    }
+
+    private @Nullable Refused open(BenchId bench, Fact.BenchOpened opened) {
+        if (opened()) {
+            return Refused.of(Rule.BENCH_ALREADY_OPEN, opened.settings().name());
+        }
+        id = bench;
+        settings = opened.settings();
+        return null;
+    }
+
+    private @Nullable Refused missing(Fact fact) {
+        for (Need need : Need.of(fact)) {
+            Refused refused = need.missingIn(supplies, bottles, openFills);
+            if (refused != null) {
+                return refused;
+            }
+        }
+        return null;
+    }
+
+    private void take(Fact fact, Entry entry) {
+        if (fact instanceof Fact.SettingsChanged f) {
+            settings = f.settings();
+        } else if (fact instanceof Fact.SupplyConnected f) {
+            supplies.put(f.supply(), new Supply(f.supply(), f.details(), SupplyStatus.CONNECTED, f.reading()));
+        } else if (fact instanceof Fact.SupplyAmended f) {
+            supplies.computeIfPresent(f.supply(), (key, supply) -> supply.with(f.details()));
+        } else if (fact instanceof Fact.SupplyRemoved f) {
+            supplies.computeIfPresent(f.supply(), (key, supply) -> supply.removed());
+            read(f.supply(), f.residual());
+        } else if (fact instanceof Fact.BottleRegistered f) {
+            bottles.put(f.bottle(), new Bottle(f.bottle(), f.details(), BottleStatus.IN_USE, f.reading()));
+        } else if (fact instanceof Fact.BottleAmended f) {
+            bottles.computeIfPresent(f.bottle(), (key, bottle) -> bottle.with(f.details()));
+        } else if (fact instanceof Fact.BottleRetired f) {
+            bottles.computeIfPresent(f.bottle(), (key, bottle) -> bottle.retired());
+        } else if (fact instanceof Fact.ReadingTaken f) {
+            read(f.cylinder(), f.reading());
+        } else if (fact instanceof Fact.TwoOpenedTogether f) {
+            read(f.first(), f.firstAfter());
+            read(f.second(), f.secondAfter());
+        } else {
+            takeFill(fact, entry);
+        }
+    }
+
+    private void takeFill(Fact fact, Entry entry) {
+        if (fact instanceof Fact.FillStarted f) {
+            openFills.put(
+                    f.fill(),
+                    new OpenFill(
+                            f.fill(), f.bottle(), f.target(), entry.origin().effectiveAt(), f.before(), List.of()));
+            read(f.bottle(), f.before());
+        } else if (fact instanceof Fact.StageRecorded f) {
+            openFills.computeIfPresent(f.fill(), (key, fill) -> {
+                List<Stage> stages = new ArrayList<>(fill.stages());
+                stages.add(f.stage());
+                return new OpenFill(fill.id(), fill.bottle(), fill.target(), fill.startedAt(), fill.before(), stages);
+            });
+            takeStage(f.stage());
+            OpenFill fill = openFills.get(f.fill());
+            if (fill != null) {
+                read(fill.bottle(), f.stage().bottleAfter());
+            }
+        } else if (fact instanceof Fact.FillFinished f) {
+            OpenFill fill = openFills.remove(f.fill());
+            if (fill != null) {
+                read(fill.bottle(), f.after());
+            }
+        } else if (fact instanceof Fact.FillAbandoned f) {
+            openFills.remove(f.fill());
+        } else if (fact instanceof Fact.FillRecorded f) {
+            f.stages().forEach(this::takeStage);
+            read(f.bottle(), f.after());
+        } else {
+            throw new AssertionError("unhandled " + fact);
+        }
+    }
+
+    private void takeStage(Stage stage) {
+        read(stage.supply(), stage.supplyBefore());
+        read(stage.supply(), stage.supplyAfter());
+    }
+
+    private void read(CylinderId cylinder, @Nullable Reading reading) {
+        if (reading == null) {
+            return;
+        }
+        if (cylinder instanceof SupplyId supply) {
+            supplies.computeIfPresent(supply, (key, known) -> known.with(reading));
+        } else if (cylinder instanceof BottleId bottle) {
+            bottles.computeIfPresent(bottle, (key, known) -> known.with(reading));
+        }
+    }
+}

@@ -1,0 +1,86 @@
+package org.lowfirst.station;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** Every fact and command of the closed sets is handled everywhere; there is one example of each. */
+class ClosedSetTest {
+
+    private static final List<Command> COMMANDS = List.of(
+            new Command.OpenBench(Larkmoor.settings()),
+            new Command.ChangeSettings(Larkmoor.settings()),
+            new Command.ConnectSupply(new SupplyId("d"), Larkmoor.supply("D"), Larkmoor.reads("148", 9)),
+            new Command.AmendSupply(Larkmoor.A, Larkmoor.supply("A")),
+            new Command.RemoveSupply(Larkmoor.A, Larkmoor.reads("44", 9), "to the supplier"),
+            new Command.RegisterBottle(new BottleId("m-04"), Larkmoor.bottle("M-04"), null),
+            new Command.AmendBottle(Larkmoor.M_03, Larkmoor.bottle("M-03")),
+            new Command.RetireBottle(Larkmoor.M_03, "dented"),
+            new Command.TakeReading(Larkmoor.M_03, Larkmoor.reads("40", 9)),
+            new Command.StartFill(Larkmoor.FILL, Larkmoor.M_03, Larkmoor.bar("150"), Larkmoor.reads("40", 9)),
+            new Command.RecordStage(Larkmoor.FILL, Larkmoor.stage(Larkmoor.A, "60", 11)),
+            new Command.FinishFill(Larkmoor.FILL, Larkmoor.reads("150", 20)),
+            new Command.AbandonFill(Larkmoor.FILL, "called away"),
+            new Command.RecordFill(
+                    Larkmoor.FILL, Larkmoor.M_03, null, Larkmoor.reads("40", 9), Larkmoor.reads("150", 20), List.of()),
+            new Command.RecordTwoOpenTogether(Larkmoor.A, Larkmoor.B, null, null),
+            new Command.CorrectEntry(Journal.given().entry(5), "never registered", null));
+
+    @Test
+    void thereIsAnExampleOfEachCommandAndFact() {
+        Set<Class<?>> commands = new HashSet<>();
+        Set<Class<?>> facts = new HashSet<>();
+        for (Command command : COMMANDS) {
+            commands.add(command.getClass());
+            facts.add(command.fact().getClass());
+        }
+        assertThat(commands).containsExactlyInAnyOrderElementsOf(permitted(Command.class));
+        assertThat(facts).containsExactlyInAnyOrderElementsOf(permitted(Fact.class));
+    }
+
+    @Test
+    void eachCommandIsDecided() {
+        Journal idle = Journal.given();
+        Journal filling = Journal.given(
+                new Fact.FillStarted(Larkmoor.FILL, Larkmoor.M_03, Larkmoor.bar("150"), Larkmoor.reads("40", 5)));
+        for (Command command : COMMANDS) {
+            boolean needsFill = command instanceof Command.RecordStage
+                    || command instanceof Command.FinishFill
+                    || command instanceof Command.AbandonFill;
+            Decision decision = (needsFill ? filling : idle).when(command);
+            if (command instanceof Command.OpenBench) {
+                assertThat(decision).isInstanceOf(Refused.class);
+            } else {
+                assertThat(decision).as("%s", command).isEqualTo(new Accepted(List.of(command.fact())));
+            }
+        }
+    }
+
+    @Test
+    void eachAcceptedFactFolds() {
+        for (Command command : COMMANDS) {
+            if (command instanceof Command.OpenBench || command instanceof Command.CorrectEntry) {
+                continue;
+            }
+            boolean needsFill = command instanceof Command.RecordStage
+                    || command instanceof Command.FinishFill
+                    || command instanceof Command.AbandonFill;
+            Journal journal = needsFill
+                    ? Journal.given(new Fact.FillStarted(
+                            Larkmoor.FILL, Larkmoor.M_03, Larkmoor.bar("150"), Larkmoor.reads("40", 5)))
+                    : Journal.given();
+            assertThatCode(() -> journal.add(command.fact()).bench())
+                    .as("%s", command)
+                    .doesNotThrowAnyException();
+        }
+    }
+
+    private static List<Class<?>> permitted(Class<?> sealed) {
+        return Arrays.asList(sealed.getPermittedSubclasses());
+    }
+}
