@@ -14,8 +14,13 @@ abstract class AbstractStatePoint implements StatePoint {
 
     private static final int MOST_STEPS = 100;
 
-    /** When a Newton step is shorter than this part of the temperature, the next would be below rounding. */
-    private static final double LAST_STEP = 1e-9;
+    /**
+     * When a Newton step is shorter than this part of the temperature, the next would be about its square: at constant
+     * density, where heat capacity changes slowly, and at constant pressure, where it changes fast near the critical point.
+     */
+    private static final double LAST_STEP_AT_DENSITY = 1e-6;
+
+    private static final double LAST_STEP_AT_PRESSURE = 1e-9;
 
     private static final double ROUNDING = 1e-12;
 
@@ -127,6 +132,7 @@ abstract class AbstractStatePoint implements StatePoint {
         double rhoBefore = rho;
         double tBefore = t;
         // One kelvin outside the range: neither end has been visited yet.
+        double lastStep = sought.keepsPressure ? LAST_STEP_AT_PRESSURE : LAST_STEP_AT_DENSITY;
         double low = lowest_K - 1.0;
         double high = highest_K + 1.0;
         double now = within(guess_K);
@@ -137,7 +143,7 @@ abstract class AbstractStatePoint implements StatePoint {
             double excess = reading(sought) - target;
             double step = excess / slope(sought);
             double next = now - step;
-            if (Math.abs(step) <= LAST_STEP * now && Math.abs(within(next) - next) <= ROUNDING * now) {
+            if (Math.abs(step) <= lastStep * now && Math.abs(within(next) - next) <= ROUNDING * now) {
                 evaluate(sought.keepsPressure ? density(kept, within(next), near) : kept, within(next));
                 if (p <= highest_Pa * (1.0 + ROUNDING)) {
                     return true;

@@ -5,8 +5,9 @@ import org.lowfirst.gas.ValidRange;
 /**
  * A point of a gas described by a Helmholtz equation.
  *
- * <p>Symbols: a term of the residual part is b delta with b = n delta^(d-1) tau^t exp(-delta^l); D = d - l delta^l is what
- * delta d/d(delta) makes of it.
+ * <p>Symbols: c = n delta^(d-1) tau^t of one term; g = l delta^l, the same for all terms of one l, so that delta d/d(delta) of
+ * a term's delta^d exp(-delta^l) is (d - g) times it. The sums of c, c d, c d^2, c t, c t d, c t^2 over the terms of one l
+ * give every derivative.
  *
  * @see "[SchmidtWagner1985], relations as in [Stewart1991] section 5"
  */
@@ -19,10 +20,12 @@ final class HelmholtzPoint extends AbstractStatePoint {
     private final double[] tauPower;
     /** delta^k at k. */
     private final double[] deltaPower;
-    /** exp(-delta^l) at l, 1 at 0. */
-    private final double[] damping;
-    /** l delta^l at l. */
-    private final double[] decline;
+
+    private double phi;
+    private double phiSlope;
+    private double phiTau;
+    private double sumTau;
+    private double sumTauTau;
 
     HelmholtzPoint(ValidRange range, EquationConstants constants, IdealTerms ideal, ResidualTerms terms) {
         super(
@@ -36,8 +39,6 @@ final class HelmholtzPoint extends AbstractStatePoint {
         curve = new IsothermCurve(constants, terms);
         tauPower = new double[terms.tauPowers.size()];
         deltaPower = new double[Math.max(terms.highestD, terms.highestL + 1)];
-        damping = new double[terms.highestL + 1];
-        decline = new double[terms.highestL + 1];
         evaluate(0.0, range.lowest().kelvin());
     }
 
@@ -46,22 +47,15 @@ final class HelmholtzPoint extends AbstractStatePoint {
         double delta = rho_molPerM3 / constants.reducingDensity_molPerM3();
         double tau = constants.reducingTemperature_K() / T_K;
         prepare(delta, tau);
-        double phi = 0.0;
-        double phiSlope = 0.0;
-        double phiTau = 0.0;
-        double sumTau = 0.0;
-        double sumTauTau = 0.0;
-        for (int i = 0; i < terms.n.length; i++) {
-            int l = terms.l[i];
-            double b = terms.n[i] * deltaPower[terms.d[i] - 1] * tauPower[terms.tauPowers.indexOfTerm[i]] * damping[l];
-            double bigD = terms.d[i] - decline[l];
-            double bD = b * bigD;
-            double bt = b * terms.t[i];
-            phi += bD;
-            phiSlope += bD * (bigD - 1.0) - b * l * decline[l];
-            phiTau += bt * bigD;
-            sumTau += bt;
-            sumTauTau += bt * (terms.t[i] - 1.0);
+        phi = 0.0;
+        phiSlope = 0.0;
+        phiTau = 0.0;
+        sumTau = 0.0;
+        sumTauTau = 0.0;
+        for (int l = 0; l <= terms.highestL; l++) {
+            if (terms.firstOf[l] < terms.firstOf[l + 1]) {
+                add(l);
+            }
         }
         double energy = ideal.logTau + ideal.a2 * tau + delta * sumTau;
         double curvature = -ideal.logTau + delta * sumTauTau;
@@ -86,17 +80,44 @@ final class HelmholtzPoint extends AbstractStatePoint {
 
     private void prepare(double delta, double tau) {
         terms.tauPowers.fill(tau, tauPower);
-        deltaPower[0] = 1.0;
-        for (int k = 1; k < deltaPower.length; k++) {
-            deltaPower[k] = deltaPower[k - 1] * delta;
+        double power = 1.0;
+        for (int k = 0; k < deltaPower.length; k++) {
+            deltaPower[k] = power;
+            power *= delta;
         }
-        damping[0] = 1.0;
-        for (int l = 1; l < damping.length; l++) {
-            if (terms.uses(l)) {
-                damping[l] = Math.exp(-deltaPower[l]);
-                decline[l] = l * deltaPower[l];
-            }
+    }
+
+    /** Adds the terms of one l. */
+    private void add(int l) {
+        double[] n = terms.n;
+        double[] d = terms.dAsDouble;
+        double[] t = terms.t;
+        int[] deltaIndex = terms.dBelow;
+        int[] tauIndex = terms.tauPowers.indexOfTerm;
+        double sum = 0.0;
+        double byD = 0.0;
+        double byDD = 0.0;
+        double byT = 0.0;
+        double byTD = 0.0;
+        double byTT = 0.0;
+        for (int i = terms.firstOf[l]; i < terms.firstOf[l + 1]; i++) {
+            double c = n[i] * deltaPower[deltaIndex[i]] * tauPower[tauIndex[i]];
+            double cd = c * d[i];
+            double ct = c * t[i];
+            sum += c;
+            byD += cd;
+            byDD += cd * d[i];
+            byT += ct;
+            byTD += cd * t[i];
+            byTT += ct * t[i];
         }
+        double g = l * deltaPower[l];
+        double damping = l == 0 ? 1.0 : Math.exp(-deltaPower[l]);
+        phi += damping * (byD - g * sum);
+        phiSlope += damping * (byDD - (1.0 + 2.0 * g) * byD + g * (1.0 + g - l) * sum);
+        phiTau += damping * (byTD - g * byT);
+        sumTau += damping * byT;
+        sumTauTau += damping * (byTT - byT);
     }
 
     @Override
@@ -105,12 +126,12 @@ final class HelmholtzPoint extends AbstractStatePoint {
         double tau = constants.reducingTemperature_K() / t;
         prepare(delta, tau);
         double helmholtz = ideal.value(delta, tau);
-        for (int i = 0; i < terms.n.length; i++) {
-            helmholtz += terms.n[i]
-                    * deltaPower[terms.d[i] - 1]
-                    * delta
-                    * tauPower[terms.tauPowers.indexOfTerm[i]]
-                    * damping[terms.l[i]];
+        for (int l = 0; l <= terms.highestL; l++) {
+            double sum = 0.0;
+            for (int i = terms.firstOf[l]; i < terms.firstOf[l + 1]; i++) {
+                sum += terms.n[i] * deltaPower[terms.dBelow[i]] * tauPower[terms.tauPowers.indexOfTerm[i]];
+            }
+            helmholtz += delta * sum * (l == 0 || sum == 0.0 ? 1.0 : Math.exp(-deltaPower[l]));
         }
         return u / t - gasConstant_JPerMolK * helmholtz;
     }

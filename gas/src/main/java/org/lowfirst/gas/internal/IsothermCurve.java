@@ -90,28 +90,54 @@ final class IsothermCurve {
 
     /** The density of a pressure; {@code start} is the first guess, best not far above the answer. */
     double density(double p, double start) {
+        double target = p / rT_JPerMol / constants.reducingDensity_molPerM3();
         double low = 0.0;
-        double high = constants.highestDensity_molPerM3();
-        double rho = Math.min(start, high);
+        double high = constants.highestDensity_molPerM3() / constants.reducingDensity_molPerM3();
+        double delta = Math.min(start / constants.reducingDensity_molPerM3(), high);
         for (int i = 0; i < MOST_STEPS; i++) {
-            double delta = rho / constants.reducingDensity_molPerM3();
-            double deltaPhi = delta * phi(delta);
-            double excess = rho * rT_JPerMol * (1.0 + deltaPhi) - p;
-            if (excess > 0.0) {
-                high = rho;
+            double step = newtonStep(delta, target);
+            if (step > 0.0) {
+                high = delta;
             } else {
-                low = rho;
+                low = delta;
             }
-            double step = excess / (rT_JPerMol * (1.0 + 2.0 * deltaPhi + delta * delta * phiSlope(delta)));
-            double next = rho - step;
+            double next = delta - step;
             if (!(next >= low && next <= high)) {
                 next = 0.5 * (low + high);
-            } else if (Math.abs(step) <= LAST_STEP * rho) {
-                return next;
+            } else if (Math.abs(step) <= LAST_STEP * delta) {
+                return next * constants.reducingDensity_molPerM3();
             }
-            rho = next;
+            delta = next;
         }
-        throw new AssertionError("The bracket [" + low + ", " + high + "] mol/m3 did not close for " + p + " Pa.");
+        throw new AssertionError("The bracket [" + low + ", " + high + "] did not close for " + p + " Pa.");
+    }
+
+    /** (delta (1 + delta phi) - target) by its slope, which is positive above the critical temperature. */
+    private double newtonStep(double delta, double target) {
+        double sum = 0.0;
+        double sumSlope = 0.0;
+        for (int l = 0; l < phi.length; l++) {
+            double[] c = phi[l];
+            if (c.length > 0) {
+                double value = 0.0;
+                double slope = 0.0;
+                for (int k = c.length - 1; k >= 0; k--) {
+                    slope = slope * delta + value;
+                    value = value * delta + c[k];
+                }
+                if (l == 0) {
+                    sum += value;
+                    sumSlope += slope;
+                } else {
+                    double below = power(delta, l - 1);
+                    double damping = Math.exp(-below * delta);
+                    sum += damping * value;
+                    sumSlope += damping * (slope - l * below * value);
+                }
+            }
+        }
+        double deltaPhi = delta * sum;
+        return (delta * (1.0 + deltaPhi) - target) / (1.0 + 2.0 * deltaPhi + delta * delta * sumSlope);
     }
 
     private static double power(double x, int exponent) {

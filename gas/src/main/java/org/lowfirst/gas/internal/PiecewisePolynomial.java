@@ -76,16 +76,21 @@ final class PiecewisePolynomial {
         return value;
     }
 
-    /** Its slope there. */
-    double slope(double at) {
-        double place = at * piecesPerUnit;
+    /**
+     * Newton's step for y in y (1 + y f(y)) = target, f being this function: the left side less the target, by its slope.
+     */
+    double newtonStep(double y, double target) {
+        double place = y * piecesPerUnit;
         int piece = Math.min((int) place, PIECES - 1);
         double x = 2.0 * (place - piece) - 1.0;
         int first = piece * POINTS;
-        double slope = DEGREE * coefficients[first + DEGREE];
-        for (int k = DEGREE - 1; k >= 1; k--) {
-            slope = slope * x + k * coefficients[first + k];
+        double value = coefficients[first + DEGREE];
+        double slope = 0.0;
+        for (int k = DEGREE - 1; k >= 0; k--) {
+            slope = slope * x + value;
+            value = value * x + coefficients[first + k];
         }
-        return 2.0 * piecesPerUnit * slope;
+        double yf = y * value;
+        return (y * (1.0 + yf) - target) / (1.0 + 2.0 * yf + y * y * 2.0 * piecesPerUnit * slope);
     }
 }

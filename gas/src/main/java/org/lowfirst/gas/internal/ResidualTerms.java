@@ -12,51 +12,63 @@ import java.util.Arrays;
  */
 final class ResidualTerms {
 
+    /** Terms in the order of their l. */
     final double[] n;
-    final int[] d;
+
+    final double[] dAsDouble;
+    /** d - 1. */
+    final int[] dBelow;
+
     final double[] t;
-    final int[] l;
+    /** The terms of l are those from firstOf[l] up to but without firstOf[l + 1]. */
+    final int[] firstOf;
+
     final int highestD;
     final int highestL;
     final TauPowers tauPowers;
-    private final boolean[] used;
 
     ResidualTerms(SubstanceTable table) {
-        n = table.column("n");
-        d = table.wholeColumn("d", 1, 20);
-        t = table.column("t");
-        l = table.wholeColumn("l", 0, 6);
-        highestD = highestOf(d);
-        highestL = highestOf(l);
-        tauPowers = new TauPowers(t);
-        used = new boolean[highestL + 1];
-        for (int exponent : l) {
-            used[exponent] = true;
+        double[] nRead = table.column("n");
+        double[] tRead = table.column("t");
+        int[] dRead = table.wholeColumn("d", 1, 20);
+        int[] lRead = table.wholeColumn("l", 0, 6);
+        int count = nRead.length;
+        n = new double[count];
+        t = new double[count];
+        dAsDouble = new double[count];
+        dBelow = new int[count];
+        highestD = highestOf(dRead);
+        highestL = highestOf(lRead);
+        firstOf = new int[highestL + 2];
+        int to = 0;
+        for (int l = 0; l <= highestL; l++) {
+            for (int from = 0; from < count; from++) {
+                if (lRead[from] == l) {
+                    n[to] = nRead[from];
+                    t[to] = tRead[from];
+                    dAsDouble[to] = dRead[from];
+                    dBelow[to] = dRead[from] - 1;
+                    to++;
+                }
+            }
+            firstOf[l + 1] = to;
         }
-    }
-
-    /** Whether any term is damped by exp(-delta^l). */
-    boolean uses(int exponent) {
-        return used[exponent];
+        tauPowers = new TauPowers(t);
     }
 
     private static int highestOf(int[] exponents) {
-        int highest = 0;
-        for (int exponent : exponents) {
-            highest = Math.max(highest, exponent);
-        }
-        return highest;
+        return Arrays.stream(exponents).max().orElse(0);
     }
 
     /** Places for {@link #deltaDerivative}: one polynomial for each l, empty where no term has it. */
     double[][] emptyDeltaDerivative() {
-        int[] size = new int[highestL + 1];
-        for (int i = 0; i < n.length; i++) {
-            size[l[i]] = Math.max(size[l[i]], d[i] + l[i]);
-        }
-        double[][] polynomials = new double[highestL + 1][];
-        for (int k = 0; k <= highestL; k++) {
-            polynomials[k] = new double[size[k]];
+        double[][] polynomials = new double[highestL + 1][0];
+        for (int l = 0; l <= highestL; l++) {
+            for (int i = firstOf[l]; i < firstOf[l + 1]; i++) {
+                if (polynomials[l].length < dBelow[i] + 1 + l) {
+                    polynomials[l] = new double[dBelow[i] + 1 + l];
+                }
+            }
         }
         return polynomials;
     }
@@ -69,14 +81,15 @@ final class ResidualTerms {
      * @param polynomials where the coefficients go, lowest power first
      */
     void deltaDerivative(double[] powers, double[][] polynomials) {
-        for (double[] polynomial : polynomials) {
+        for (int l = 0; l <= highestL; l++) {
+            double[] polynomial = polynomials[l];
             Arrays.fill(polynomial, 0.0);
-        }
-        for (int i = 0; i < n.length; i++) {
-            double c = n[i] * powers[tauPowers.indexOfTerm[i]];
-            polynomials[l[i]][d[i] - 1] += c * d[i];
-            if (l[i] > 0) {
-                polynomials[l[i]][d[i] - 1 + l[i]] -= c * l[i];
+            for (int i = firstOf[l]; i < firstOf[l + 1]; i++) {
+                double c = n[i] * powers[tauPowers.indexOfTerm[i]];
+                polynomial[dBelow[i]] += c * dAsDouble[i];
+                if (l > 0) {
+                    polynomial[dBelow[i] + l] -= c * l;
+                }
             }
         }
     }

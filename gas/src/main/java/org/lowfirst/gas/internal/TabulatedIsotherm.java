@@ -79,18 +79,17 @@ final class TabulatedIsotherm implements Isotherm {
     }
 
     private double density(double p, double start) {
+        double target = p / rT_JPerMol;
         double low = 0.0;
         double high = phi.top();
         double rho = start;
         for (int i = 0; i < MOST_STEPS; i++) {
-            double rhoPhi = rho * phi.value(rho);
-            double excess = rho * rT_JPerMol * (1.0 + rhoPhi) - p;
-            double step = excess / (rT_JPerMol * (1.0 + 2.0 * rhoPhi + rho * rho * phi.slope(rho)));
+            double step = phi.newtonStep(rho, target);
             double next = rho - step;
             if (Math.abs(step) <= LAST_STEP * rho && next <= high) {
                 return next;
             }
-            if (excess > 0.0) {
+            if (step > 0.0) {
                 high = rho;
             } else {
                 low = rho;
