@@ -1,6 +1,6 @@
 package org.lowfirst.gas;
 
-import java.util.function.DoubleSupplier;
+import java.util.function.ToDoubleFunction;
 
 /** Finds states by an energy or an entropy, and says which limits were overstepped when there is none. */
 final class InverseStates {
@@ -26,57 +26,41 @@ final class InverseStates {
             point.moveTo(rho, lowest.kelvin());
             double from = point.u_JPerMol();
             point.moveTo(rho, hottest_K(rho));
-            return outOfRange("internal energy", energy_JPerKg, from, point.u_JPerMol(), "J/kg");
+            double mass = equation.molarMass_kgPerMol();
+            return new Evaluated.OutOfRange<>(
+                    "internal energy", energy_JPerKg, from / mass, point.u_JPerMol() / mass, "J/kg");
         });
     }
 
     Evaluated<GasState> withEnthalpy(AbsolutePressure pressure, double enthalpy_JPerKg) {
-        double p = pressure.pascals();
         double target = enthalpy_JPerKg * equation.molarMass_kgPerMol();
-        return alongPressure(
-                pressure,
-                point.moveToPressureEnthalpy(p, target, START_K),
-                "enthalpy",
-                enthalpy_JPerKg,
-                point::h_JPerMol,
-                "J/kg");
+        return point.moveToPressureEnthalpy(pressure.pascals(), target, START_K)
+                ? GasState.at(point, equation)
+                : beyond(pressure, "enthalpy", enthalpy_JPerKg, GasState::enthalpy_JPerKg, "J/kg");
     }
 
     Evaluated<GasState> withEntropy(AbsolutePressure pressure, double entropy_JPerKgK) {
-        double p = pressure.pascals();
         double target = entropy_JPerKgK * equation.molarMass_kgPerMol();
-        return alongPressure(
-                pressure,
-                point.moveToPressureEntropy(p, target, START_K),
-                "entropy",
-                entropy_JPerKgK,
-                point::s_JPerMolK,
-                "J/(kg K)");
+        return point.moveToPressureEntropy(pressure.pascals(), target, START_K)
+                ? GasState.at(point, equation)
+                : beyond(pressure, "entropy", entropy_JPerKgK, GasState::entropy_JPerKgK, "J/(kg K)");
     }
 
-    private Evaluated<GasState> alongPressure(
+    private Evaluated<GasState> beyond(
             AbsolutePressure pressure,
-            boolean found,
             String quantity,
             double measured,
-            DoubleSupplier reading_perMol,
+            ToDoubleFunction<GasState> reading,
             String unit) {
-        if (found) {
-            return GasState.at(point, equation);
-        }
         ValidRange range = equation.range();
-        return equation.state(pressure, range.lowest()).then(any -> {
-            point.moveToPressure(pressure.pascals(), range.lowest().kelvin());
-            double from = reading_perMol.getAsDouble();
-            point.moveToPressure(pressure.pascals(), range.highest().kelvin());
-            return outOfRange(quantity, measured, from, reading_perMol.getAsDouble(), unit);
-        });
-    }
-
-    private Evaluated<GasState> outOfRange(
-            String quantity, double measured, double from_perMol, double to_perMol, String unit) {
-        double mass = equation.molarMass_kgPerMol();
-        return new Evaluated.OutOfRange<>(quantity, measured, from_perMol / mass, to_perMol / mass, unit);
+        return equation.state(pressure, range.lowest())
+                .then(coldest -> equation.state(pressure, range.highest())
+                        .then(hottest -> new Evaluated.OutOfRange<>(
+                                quantity,
+                                measured,
+                                reading.applyAsDouble(coldest),
+                                reading.applyAsDouble(hottest),
+                                unit)));
     }
 
     /** The highest temperature that keeps this density within the highest pressure. */

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
 /**
- * Against oxygen-states.csv: computed with CoolProp 8.0.1dev, same published equation and same zeros of energy and entropy,
+ * Against states-oxygen-SchmidtWagner1985.csv: computed with CoolProp 8.0.1dev, same published equation and same zeros of energy and entropy,
  * independent code. The file prints 10 digits.
  */
 class OxygenCaloricReferenceTest {
@@ -17,7 +17,7 @@ class OxygenCaloricReferenceTest {
     private final CaloricEquation oxygen = Oxygen.schmidtWagner();
 
     @ParameterizedTest
-    @CsvFileSource(resources = "/reference/oxygen-states.csv", useHeadersInDisplayName = true)
+    @CsvFileSource(resources = "/reference/states-oxygen-SchmidtWagner1985.csv", useHeadersInDisplayName = true)
     void everyCaloricPropertyAgrees(
             double T_K,
             double p_Pa,

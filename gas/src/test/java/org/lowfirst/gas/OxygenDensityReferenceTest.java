@@ -6,14 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
-/** Against oxygen-states.csv: computed with CoolProp 8.0.1dev, same published equation, independent code. */
+/** Against states-oxygen-SchmidtWagner1985.csv: computed with CoolProp 8.0.1dev, same published equation, independent code. */
 class OxygenDensityReferenceTest {
 
     private static final double KG_PER_MOL = 0.0319988;
     private final EquationOfState oxygen = Oxygen.schmidtWagner();
 
     @ParameterizedTest
-    @CsvFileSource(resources = "/reference/oxygen-states.csv", useHeadersInDisplayName = true)
+    @CsvFileSource(resources = "/reference/states-oxygen-SchmidtWagner1985.csv", useHeadersInDisplayName = true)
     void densityAndPressureAgree(double T_K, double p_Pa, double rho_kgPerM3) {
         Temperature temperature = new Temperature(T_K);
         Density found = oxygen.density(new AbsolutePressure(p_Pa), temperature).orElseThrow();

@@ -6,13 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
-/** Against oxygen-states.csv: computed with CoolProp 8.0.1dev, same published equations, independent code. */
+/** Against states-oxygen-SchmidtWagner1985.csv: computed with CoolProp 8.0.1dev, same published equations, independent code. */
 class OxygenTransportReferenceTest {
 
     private final Transport oxygen = Oxygen.lemmonJacobsen();
 
     @ParameterizedTest
-    @CsvFileSource(resources = "/reference/oxygen-states.csv", useHeadersInDisplayName = true)
+    @CsvFileSource(resources = "/reference/states-oxygen-SchmidtWagner1985.csv", useHeadersInDisplayName = true)
     void viscosityAndConductivityAgree(
             double T_K,
             double p_Pa,
