@@ -57,7 +57,11 @@ final class ResidualTerms {
     }
 
     private static int highestOf(int[] exponents) {
-        return Arrays.stream(exponents).max().orElse(0);
+        int highest = 0;
+        for (int exponent : exponents) {
+            highest = Math.max(highest, exponent);
+        }
+        return highest;
     }
 
     /** Places for {@link #deltaDerivative}: one polynomial for each l, empty where no term has it. */

@@ -57,7 +57,11 @@ final class SubstanceTable {
         if (index < 0) {
             throw heading.malformed("The table " + name + " needs a column '" + column + "'.", 1);
         }
-        return rows.stream().mapToDouble(row -> row[index]).toArray();
+        double[] numbers = new double[rows.size()];
+        for (int i = 0; i < numbers.length; i++) {
+            numbers[i] = rows.get(i)[index];
+        }
+        return numbers;
     }
 
     /** The numbers of a column that must be whole and within these limits. */

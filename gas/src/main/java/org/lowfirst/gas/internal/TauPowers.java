@@ -16,20 +16,24 @@ final class TauPowers {
     private final int lowestHalves;
 
     TauPowers(double[] t) {
-        halves = Arrays.stream(t).allMatch(exponent -> Math.rint(2 * exponent) == 2 * exponent);
-        indexOfTerm = new int[t.length];
+        double[] sorted = t.clone();
+        Arrays.sort(sorted);
+        boolean allHalves = t.length > 0;
+        for (double exponent : t) {
+            allHalves &= Math.rint(2 * exponent) == 2 * exponent;
+        }
+        halves = allHalves;
         if (halves) {
-            double lowest = Arrays.stream(t).min().orElse(0);
-            double highest = Arrays.stream(t).max().orElse(0);
-            lowestHalves = (int) Math.rint(2 * lowest);
-            exponents = new double[(int) Math.rint(2 * (highest - lowest)) + 1];
+            lowestHalves = (int) Math.rint(2 * sorted[0]);
+            exponents = new double[(int) Math.rint(2 * sorted[t.length - 1]) - lowestHalves + 1];
             for (int k = 0; k < exponents.length; k++) {
-                exponents[k] = lowest + 0.5 * k;
+                exponents[k] = 0.5 * (lowestHalves + k);
             }
         } else {
             lowestHalves = 0;
-            exponents = Arrays.stream(t).distinct().sorted().toArray();
+            exponents = sorted;
         }
+        indexOfTerm = new int[t.length];
         for (int i = 0; i < t.length; i++) {
             indexOfTerm[i] = Arrays.binarySearch(exponents, t[i]);
         }
