@@ -1,0 +1,134 @@
+package org.lowfirst.app.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.lowfirst.app.plan.Tree.Mapping;
+import org.lowfirst.app.plan.Tree.Scalar;
+import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.gas.Volume;
+import org.lowfirst.planning.BottleToFill;
+import org.lowfirst.planning.SupplyState;
+
+/** Reads one supply or one bottle. */
+final class CylinderReader {
+
+    private static final List<String> SUPPLY_KEYS = List.of("name", "water_volume", "reading");
+    private static final List<String> BOTTLE_KEYS =
+            List.of("name", "water_volume", "reading", "target", "service_pressure");
+
+    private final Problems problems;
+    private final PlausibleRange<GaugePressure> reading = PlausibleRange.of("reading", Kind.PRESSURE);
+    private final PlausibleRange<GaugePressure> target = PlausibleRange.of("target", Kind.PRESSURE);
+    private final PlausibleRange<GaugePressure> service = PlausibleRange.of("service_pressure", Kind.PRESSURE);
+
+    CylinderReader(Problems problems) {
+        this.problems = problems;
+    }
+
+    /** A cylinder of the file with the places that later checks point at. */
+    sealed interface Line {
+
+        String name();
+
+        Place namePlace();
+    }
+
+    record SupplyLine(SupplyState supply, Place namePlace, String readingUnit) implements Line {
+        @Override
+        public String name() {
+            return supply.name();
+        }
+    }
+
+    record BottleLine(BottleToFill bottle, Place namePlace, Place readingPlace) implements Line {
+        @Override
+        public String name() {
+            return bottle.name();
+        }
+    }
+
+    Optional<SupplyLine> supply(Mapping mapping, int number) {
+        Section section = new Section(mapping, "a supply", SUPPLY_KEYS, problems);
+        MeasureReader measures = new MeasureReader(section, problems);
+        Optional<String> name = name(section, "supply", number);
+        String of = " of " + label("supply", name, number);
+        Optional<Measure<Volume>> volume = measures.required(
+                "water_volume", "water volume" + of, PlausibleRange.of("supply_water_volume", Kind.VOLUME));
+        Optional<Measure<GaugePressure>> read = measures.required("reading", "reading" + of, reading);
+        section.reportStrangers();
+        if (name.isEmpty() || volume.isEmpty() || read.isEmpty()) {
+            return Optional.empty();
+        }
+        SupplyState supply =
+                new SupplyState(name.get(), volume.get().value(), read.get().value());
+        return Optional.of(
+                new SupplyLine(supply, section.placeOf("name"), read.get().unit()));
+    }
+
+    Optional<BottleLine> bottle(Mapping mapping, int number) {
+        Section section = new Section(mapping, "a bottle", BOTTLE_KEYS, problems);
+        MeasureReader measures = new MeasureReader(section, problems);
+        Optional<String> name = name(section, "bottle", number);
+        String of = " of " + label("bottle", name, number);
+        Optional<Measure<Volume>> volume = measures.required(
+                "water_volume", "water volume" + of, PlausibleRange.of("bottle_water_volume", Kind.VOLUME));
+        Optional<Measure<GaugePressure>> read = measures.required("reading", "reading" + of, reading);
+        Optional<Measure<GaugePressure>> wanted = measures.required("target", "target" + of, target);
+        Optional<Measure<GaugePressure>> marked =
+                measures.required("service_pressure", "service pressure" + of, service);
+        section.reportStrangers();
+        if (wanted.isPresent() && marked.isPresent()) {
+            checkTarget(wanted.get(), marked.get(), of);
+        }
+        if (name.isEmpty() || volume.isEmpty() || read.isEmpty() || wanted.isEmpty() || marked.isEmpty()) {
+            return Optional.empty();
+        }
+        BottleToFill bottle = new BottleToFill(
+                name.get(),
+                volume.get().value(),
+                read.get().value(),
+                wanted.get().value(),
+                marked.get().value());
+        return Optional.of(
+                new BottleLine(bottle, section.placeOf("name"), read.get().place()));
+    }
+
+    private void checkTarget(Measure<GaugePressure> wanted, Measure<GaugePressure> marked, String of) {
+        if (wanted.value().compareTo(marked.value()) > 0) {
+            problems.error(
+                    wanted.place(),
+                    "The target" + of + " (" + wanted.written() + ") is above its service pressure (" + marked.written()
+                            + "). Set it to " + marked.written() + " or less.");
+        } else if (wanted.number() > 0.5 * marked.number()
+                && wanted.value().pascals() < 0.25 * marked.value().pascals()) {
+            problems.warning(
+                    wanted.place(),
+                    "The target" + of + " (" + wanted.written() + ") is far below its service pressure ("
+                            + marked.written() + "). Maybe " + Numerals.grouped(wanted.number()) + " " + marked.unit()
+                            + " was meant.");
+        }
+    }
+
+    private Optional<String> name(Section section, String word, int number) {
+        String what = "name of the " + Numerals.ordinal(number) + " " + word;
+        Optional<Scalar> scalar = section.required("name", what, word.equals("supply") ? "A" : "R1");
+        scalar.ifPresent(name -> checkName(name, what));
+        return scalar.map(Scalar::text);
+    }
+
+    private void checkName(Scalar name, String what) {
+        int length = name.text().codePointCount(0, name.text().length());
+        if (length > PlanFileLimits.LONGEST_NAME) {
+            problems.error(
+                    name.place(),
+                    "The " + what + " has " + length + " characters; at most " + PlanFileLimits.LONGEST_NAME
+                            + " fit on the sheet. Shorten it.");
+        } else if (name.text().codePoints().anyMatch(Character::isISOControl)) {
+            problems.error(name.place(), "The " + what + " has a line break or control character in it. Remove it.");
+        }
+    }
+
+    private static String label(String word, Optional<String> name, int number) {
+        return name.map(known -> word + " " + known).orElse("the " + Numerals.ordinal(number) + " " + word);
+    }
+}

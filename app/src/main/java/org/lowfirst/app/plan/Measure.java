@@ -1,0 +1,17 @@
+package org.lowfirst.app.plan;
+
+/**
+ * A quantity as a plan file states it.
+ *
+ * @param value the quantity
+ * @param number the number as written, in {@code unit}
+ * @param unit symbol of the unit, e.g. "psi"
+ * @param place where it stands
+ */
+record Measure<T>(T value, double number, String unit, Place place) {
+
+    /** As a person would write it: number and unit. */
+    String written() {
+        return Numerals.grouped(number) + " " + unit;
+    }
+}

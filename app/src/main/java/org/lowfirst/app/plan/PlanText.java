@@ -1,0 +1,66 @@
+package org.lowfirst.app.plan;
+
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Turns the bytes of a plan file into text, or says why they are none. */
+final class PlanText {
+
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+    private PlanText() {}
+
+    static Optional<String> decode(byte[] bytes, Problems problems) {
+        if (bytes.length > PlanFileLimits.MOST_BYTES) {
+            problems.fileError(String.format(
+                    Locale.ROOT,
+                    "The file has more than %,d bytes; a plan file has one line for each supply and bottle. "
+                            + "Maybe another file was meant.",
+                    PlanFileLimits.MOST_BYTES));
+            return Optional.empty();
+        }
+        if (startsAsUtf16(bytes)) {
+            problems.fileError("The file is UTF-16 text; save it as UTF-8 and try again.");
+            return Optional.empty();
+        }
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+        CoderResult result = decoder.decode(in, out, true);
+        String text = out.flip().toString();
+        if (result.isError()) {
+            problems.error(endOf(text), notUtf8(bytes[in.position()]));
+            return Optional.empty();
+        }
+        return Optional.of(!text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text);
+    }
+
+    private static boolean startsAsUtf16(byte[] bytes) {
+        return bytes.length >= 2
+                && ((bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF)
+                        || (bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE));
+    }
+
+    private static String notUtf8(byte wrong) {
+        return String.format(
+                Locale.ROOT,
+                "The file is not UTF-8 text: byte 0x%02X cannot stand here. Save it as UTF-8 and try again.",
+                wrong & 0xFF);
+    }
+
+    static Place endOf(String text) {
+        SourceText soFar = new SourceText("", text);
+        int line = soFar.lines().size();
+        String last = soFar.line(line);
+        return new Place(line, last.codePointCount(0, last.length()) + 1, 1);
+    }
+}
