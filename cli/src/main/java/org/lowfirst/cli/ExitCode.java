@@ -1,0 +1,19 @@
+package org.lowfirst.cli;
+
+/** What the process answers with. Scripts rely on these numbers. */
+final class ExitCode {
+
+    /** Done; for a plan: every bottle reaches its target. */
+    static final int DONE = 0;
+
+    /** Something went wrong that is not the input's fault. */
+    static final int FAILED = 1;
+
+    /** The file or the command line is wrong; nothing was done. */
+    static final int BAD_INPUT = 2;
+
+    /** The plan is printed, and a bottle in it does not reach its target. */
+    static final int TARGET_NOT_REACHED = 3;
+
+    private ExitCode() {}
+}

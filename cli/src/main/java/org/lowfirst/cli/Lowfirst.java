@@ -1,0 +1,66 @@
+package org.lowfirst.cli;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The commands of {@code lowfirst}. */
+final class Lowfirst {
+
+    private static final OptionSpec HELP = OptionSpec.builder("-h", "--help")
+            .usageHelp(true)
+            .description("Show this help and end.")
+            .build();
+    private static final OptionSpec VERSION = OptionSpec.builder("-V", "--version")
+            .versionHelp(true)
+            .description("Show the version and end.")
+            .build();
+
+    private final Terminal terminal;
+
+    Lowfirst(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    /**
+     * Runs one command.
+     *
+     * @param args what was typed after {@code lowfirst}
+     * @return the exit code, see {@link ExitCode}
+     */
+    int run(String... args) {
+        CommandLine line = new CommandLine(new RootCommand());
+        line.addSubcommand(new PlanCommand(terminal));
+        line.getCommandSpec().addOption(VERSION);
+        addHelp(line);
+        line.setOut(terminal.out());
+        line.setErr(terminal.err());
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+        line.setUsageHelpWidth(80);
+        line.setParameterExceptionHandler(this::misuse);
+        line.setExecutionExceptionHandler(new UnexpectedFailure(terminal));
+        return line.execute(args);
+    }
+
+    private static void addHelp(CommandLine line) {
+        line.getCommandSpec().addOption(HELP);
+        line.getSubcommands().values().forEach(Lowfirst::addHelp);
+    }
+
+    private int misuse(ParameterException wrong, String[] args) {
+        String command = wrong.getCommandLine().getCommandSpec().qualifiedName();
+        boolean root = wrong.getCommandLine().getParent() == null;
+        if (root && wrong instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption()) {
+            terminal.err()
+                    .println(command + ": there is no command \""
+                            + unmatched.getUnmatched().get(0) + "\".");
+        } else {
+            terminal.err().println(command + ": " + wrong.getMessage());
+        }
+        UnmatchedArgumentException.printSuggestions(wrong, terminal.err());
+        terminal.err().println("Type " + command + " --help for what it takes.");
+        return ExitCode.BAD_INPUT;
+    }
+}
