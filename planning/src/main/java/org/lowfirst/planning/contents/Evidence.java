@@ -13,7 +13,7 @@ import org.lowfirst.gas.Temperature;
  * @param shown what it shows
  * @param missing gas missing [mol]; negative when there is too much
  * @param standardDeviation of that amount [mol]
- * @param sharePerDay share of the contents lost each day; 0 unless a leak
+ * @param share leak: share of the contents lost each day; wrong volume: true volume / stated volume - 1; else 0
  * @param near temperature of the reading it is compared with: re-read near it
  */
 public record Evidence(
@@ -23,5 +23,5 @@ public record Evidence(
         GaugePressure shown,
         double missing,
         double standardDeviation,
-        double sharePerDay,
+        double share,
         Temperature near) {}

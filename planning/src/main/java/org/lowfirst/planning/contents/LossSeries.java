@@ -3,6 +3,7 @@ package org.lowfirst.planning.contents;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -36,6 +37,7 @@ final class LossSeries {
     private double movedVariance_mol2;
     private boolean movedUnknown;
     private List<String> partners = new ArrayList<>();
+    private final Map<String, Double> lastingTotals = new HashMap<>();
 
     /** Time between two readings. */
     record Interval(Instant from, Instant to, List<String> partners) {
@@ -61,19 +63,31 @@ final class LossSeries {
         misreads = new SignatureFamily(window);
     }
 
+    /** A stage took gas to a bottle, as the bottle's readings say. */
+    void gave(EnteredBottle entered) {
+        double amount_mol = entered.amount();
+        moved_mol -= amount_mol;
+        movedVariance_mol2 += entered.variance() + lastingVariance(entered);
+        partners.add(entered.bottle());
+        partnerVolumes
+                .computeIfAbsent(entered.bottle(), name -> new Signature(0))
+                .insert(-amount_mol);
+        ownVolume.insert(amount_mol);
+    }
+
     /**
-     * A stage took gas to a bottle, as its readings say.
-     *
-     * @param bottle name of the bottle
-     * @param amount gas that entered it [mol]
-     * @param variance of that [mol2]
+     * What the errors that come back with every stage (the two volumes, the rule of thumb for warm gas) add to the variance of
+     * all the gas given so far. They do not average out, so the variance grows as the square of the total [mol2].
      */
-    void gave(String bottle, double amount, double variance) {
-        moved_mol -= amount;
-        movedVariance_mol2 += variance;
-        partners.add(bottle);
-        partnerVolumes.computeIfAbsent(bottle, name -> new Signature(0)).insert(-amount);
-        ownVolume.insert(amount);
+    private double lastingVariance(EnteredBottle entered) {
+        double added = 0.0;
+        for (EnteredBottle.Lasting lasting : entered.lasting()) {
+            double before_mol = lastingTotals.getOrDefault(lasting.cause(), 0.0);
+            double after_mol = before_mol + lasting.deviation();
+            lastingTotals.put(lasting.cause(), after_mol);
+            added += square(after_mol) - square(before_mol);
+        }
+        return added;
     }
 
     /** A stage moved an amount nobody knows; the contents are taken up afresh at the next reading. */
@@ -167,6 +181,11 @@ final class LossSeries {
     /** Index of the last reading. */
     int lastIndex() {
         return readings.size() - 1;
+    }
+
+    /** Whether an amount nobody knows moved since the last reading. */
+    boolean hasUnknownMove() {
+        return movedUnknown;
     }
 
     boolean isEmpty() {

@@ -1,5 +1,7 @@
 package org.lowfirst.planning.contents;
 
+import org.jspecify.annotations.Nullable;
+
 /** What came of checking a reading. */
 public sealed interface ReadingOutcome {
 
@@ -7,16 +9,17 @@ public sealed interface ReadingOutcome {
     record Accepted(ContentsMeasurement measurement) implements ReadingOutcome {}
 
     /**
-     * It cannot be used. The reading is kept as it was given.
+     * It cannot be used. It is kept as it was given.
      *
-     * @param reading as given
+     * @param reading as given; null when a fact without a reading is refused
      * @param rule what it breaks
      * @param measured the value that breaks it, in {@code unit}
      * @param limit the limit, in {@code unit}
      * @param unit symbol of the unit of both numbers
      * @param advice what to do
      */
-    record Refused(GaugeReading reading, Rule rule, double measured, double limit, String unit, ReadingAdvice advice)
+    record Refused(
+            @Nullable GaugeReading reading, Rule rule, double measured, double limit, String unit, ReadingAdvice advice)
             implements ReadingOutcome {}
 
     /** What a reading may break. */
@@ -32,7 +35,9 @@ public sealed interface ReadingOutcome {
         /** The gas equation has no answer there. */
         OUTSIDE_GAS_EQUATION,
         UNKNOWN_CYLINDER,
-        UNKNOWN_GAUGE
+        UNKNOWN_GAUGE,
+        /** The reading of a stage was taken on another cylinder than the stage names. */
+        OTHER_CYLINDER
     }
 
     /** What a person can do about a refused reading. */

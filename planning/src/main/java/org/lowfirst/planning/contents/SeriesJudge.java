@@ -21,12 +21,12 @@ final class SeriesJudge {
             double missing_mol,
             double deviation_mol,
             double expectedNow_mol,
-            double sharePerDay,
+            double share,
             double z,
             double chance) {
 
         /** Twice the natural logarithm of the likelihood ratio against noise. */
-        double evidence() {
+        double fit() {
             return z * z;
         }
     }
@@ -36,9 +36,13 @@ final class SeriesJudge {
         this.thresholds = thresholds;
     }
 
-    /** The verdict on the last reading of a series with at least one. */
+    /** The verdict on the last reading of a series with at least one, the series alone. */
     Verdict judge(MeteredCylinder cylinder, LossSeries series) {
-        List<Explanation> all = explanations(series);
+        return judge(cylinder, series, explanations(series));
+    }
+
+    /** The verdict on the last reading of a series, chosen among explanations. */
+    Verdict judge(MeteredCylinder cylinder, LossSeries series, List<Explanation> all) {
         List<Explanation> likely = all.stream()
                 .filter(e -> e.chance() <= thresholds.likelyChance())
                 .toList();
@@ -59,7 +63,7 @@ final class SeriesJudge {
         Explanation best = choose(likely);
         List<Cause> also = all.stream()
                 .filter(e -> e.cause() != best.cause()
-                        && e.evidence() > best.evidence() - 2.0 * thresholds.preference()
+                        && e.fit() > best.fit() - 2.0 * thresholds.preference()
                         && e.chance() <= thresholds.watchChance())
                 .map(Explanation::cause)
                 .distinct()
@@ -82,14 +86,38 @@ final class SeriesJudge {
         };
     }
 
+    /** A verdict on the volume of a bottle, shown on the supply that has most to say about it. */
+    Verdict judgeVolume(MeteredCylinder bottle, LossSeries supply, Explanation why) {
+        boolean likely = why.chance() <= thresholds.likelyChance();
+        ContentsMeasurement last = supply.last();
+        Evidence evidence = new Evidence(
+                supply.reading(0).reading().at(),
+                last.reading().at(),
+                last.shown(),
+                last.shown(),
+                why.missing_mol(),
+                why.deviation_mol(),
+                why.share(),
+                last.reading().temperature().value());
+        return new Verdict(
+                likely ? VerdictCode.LIKELY_WRONG_VOLUME : VerdictCode.WATCH,
+                bottle.name(),
+                last.reading().cylinder(),
+                Cause.BOTTLE_VOLUME,
+                List.of(),
+                evidence,
+                why.chance(),
+                likely ? Advice.CHECK_THE_STAMPED_VOLUME : Advice.READ_AGAIN_SETTLED);
+    }
+
     /** The best explanation; a leak stands unless another is better by the preference. */
     private Explanation choose(List<Explanation> likely) {
         Explanation best = likely.stream()
-                .max(Comparator.comparingDouble(Explanation::evidence))
+                .max(Comparator.comparingDouble(Explanation::fit))
                 .orElseThrow();
         return likely.stream()
                 .filter(e -> e.cause() == Cause.LEAK)
-                .filter(leak -> leak.evidence() > best.evidence() - 2.0 * thresholds.preference())
+                .filter(leak -> leak.fit() > best.fit() - 2.0 * thresholds.preference())
                 .findFirst()
                 .orElse(best);
     }
@@ -137,12 +165,7 @@ final class SeriesJudge {
     }
 
     private static Explanation explain(
-            LossSeries series,
-            Cause cause,
-            @Nullable String other,
-            Signature signature,
-            double chance,
-            double sharePerDay) {
+            LossSeries series, Cause cause, @Nullable String other, Signature signature, double chance, double share) {
         double missing_mol = -signature.size() * signature.inserted();
         double deviation_mol = signature.sizeDeviation() * Math.abs(signature.inserted());
         double now_mol = series.level() + signature.size() * signature.deviation() + missing_mol;
@@ -153,7 +176,7 @@ final class SeriesJudge {
                 missing_mol,
                 deviation_mol,
                 now_mol,
-                sharePerDay,
+                share,
                 Math.abs(signature.z()),
                 Math.min(1.0, chance));
     }
@@ -175,7 +198,7 @@ final class SeriesJudge {
                 last.shown(),
                 why.missing_mol(),
                 why.deviation_mol(),
-                why.sharePerDay(),
+                why.share(),
                 before.reading().temperature().value());
         return new Verdict(code, cylinder.name(), why.other(), why.cause(), also, evidence, why.chance(), advice);
     }

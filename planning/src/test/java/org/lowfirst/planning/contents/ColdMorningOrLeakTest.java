@@ -53,7 +53,7 @@ class ColdMorningOrLeakTest {
         assertThat(verdict.code()).isEqualTo(VerdictCode.LIKELY_LEAK);
         assertThat(verdict.advice()).isEqualTo(Advice.FIND_THE_LEAK);
         assertThat(verdict.chanceOfNoise()).isLessThan(1e-9);
-        assertThat(verdict.evidence().sharePerDay()).isBetween(0.01, 0.03);
+        assertThat(verdict.evidence().share()).isBetween(0.01, 0.03);
     }
 
     @Test
