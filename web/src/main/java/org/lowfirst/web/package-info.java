@@ -1,3 +1,4 @@
+/** Serves the pages of one bench on the loopback address. Entry point: {@link org.lowfirst.web.WebApplication}. */
 @NullMarked
 package org.lowfirst.web;
 

@@ -1,0 +1,110 @@
+package org.lowfirst.web.figures;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.gas.PressureUnit;
+import org.lowfirst.gas.QuantityFormat;
+import org.lowfirst.gas.Temperature;
+import org.lowfirst.gas.Volume;
+import org.lowfirst.station.StatedPressure;
+import org.lowfirst.station.StatedVolume;
+import org.lowfirst.station.Units;
+
+/** Writes quantities in the units of one bench, no finer than they can be read off. Immutable. */
+public final class Figures {
+
+    private final Units units;
+    private final QuantityFormat format;
+
+    /**
+     * @param units units of the bench
+     * @param locale how digits are grouped
+     */
+    public Figures(Units units, Locale locale) {
+        this.units = units;
+        this.format = QuantityFormat.of(locale);
+    }
+
+    /** Unit of pressure of the bench. */
+    public PressureUnit pressureUnitOf() {
+        return units.pressure();
+    }
+
+    /** Symbol of the unit of pressure, e.g. "bar". */
+    public String pressureUnit() {
+        return units.pressure().symbol();
+    }
+
+    /** Symbol of the unit of temperature, e.g. "C". */
+    public String temperatureUnit() {
+        return units.temperature().symbol();
+    }
+
+    /** A gauge pressure with its unit, e.g. "113 bar". */
+    public String pressureWithUnit(GaugePressure pressure) {
+        return format.pressure(pressure, units.pressure());
+    }
+
+    /** A gauge pressure without its unit, e.g. "113". */
+    public String pressure(GaugePressure pressure) {
+        String text = pressureWithUnit(pressure);
+        return text.substring(0, text.length() - pressureUnit().length() - 1);
+    }
+
+    /** A pressure with the digits and unit that were typed, e.g. "112.5 bar". */
+    public String asTyped(StatedPressure pressure) {
+        return plain(pressure.value()) + " " + pressure.symbol();
+    }
+
+    public String temperature(Temperature temperature) {
+        return format.temperature(temperature, units.temperature());
+    }
+
+    /** A water volume with the digits and unit that were typed, e.g. "4.6 L". */
+    public String asTyped(StatedVolume volume) {
+        return plain(volume.value()) + " " + volume.symbol();
+    }
+
+    /** A volume of free gas, to 10 L or 1 cu ft. */
+    public String gas(Volume volume) {
+        return format.freeVolume(volume, units.volume());
+    }
+
+    /** The number of a gauge pressure as it would be typed into a field: ungrouped, with a point. */
+    public String toType(GaugePressure pressure) {
+        return rounded(pressure, RoundingMode.HALF_EVEN);
+    }
+
+    /** The same, rounded down: a target that must be within reach. */
+    public String toTypeBelow(GaugePressure pressure) {
+        return rounded(pressure, RoundingMode.FLOOR);
+    }
+
+    /** The number of a stated pressure as it would be typed, in the bench's unit; with its own unit when that differs. */
+    public String toType(StatedPressure pressure) {
+        return pressure.unit() == units.pressure() ? plain(pressure.value()) : asTyped(pressure);
+    }
+
+    /** A number with the digits it has, without needless zeros or exponent. */
+    public static String plain(BigDecimal value) {
+        BigDecimal stripped = value.stripTrailingZeros();
+        return (stripped.scale() < 0 ? stripped.setScale(0, RoundingMode.UNNECESSARY) : stripped).toPlainString();
+    }
+
+    private String rounded(GaugePressure pressure, RoundingMode rounding) {
+        BigDecimal step = stepOf(units.pressure());
+        BigDecimal steps = BigDecimal.valueOf(pressure.to(units.pressure())).divide(step, 0, rounding);
+        return plain(steps.multiply(step));
+    }
+
+    private static BigDecimal stepOf(PressureUnit unit) {
+        return switch (unit) {
+            case BAR -> BigDecimal.ONE;
+            case PSI -> BigDecimal.TEN;
+            case KILOPASCAL -> BigDecimal.valueOf(100);
+            case MEGAPASCAL -> BigDecimal.valueOf(1, 1);
+        };
+    }
+}

@@ -1,0 +1,39 @@
+package org.lowfirst.web.server;
+
+import java.time.Duration;
+import org.lowfirst.web.view.Assets;
+import org.lowfirst.web.view.Screens;
+import org.lowfirst.web.view.TroublePages;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.http.CacheControl;
+import org.springframework.web.servlet.config.annotation.EnableWebMvc;
+import org.springframework.web.servlet.config.annotation.ResourceHandlerRegistry;
+import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
+
+/** How requests find their page or file. */
+@Configuration(proxyBeanMethods = false)
+@EnableWebMvc
+public class PageRouting implements WebMvcConfigurer {
+
+    private static final CacheControl A_YEAR =
+            CacheControl.maxAge(Duration.ofDays(365)).cachePublic().immutable();
+
+    private final Screens screens;
+
+    public PageRouting(Screens screens) {
+        this.screens = screens;
+    }
+
+    @Bean
+    TroublePages troublePages() {
+        return new TroublePages(screens);
+    }
+
+    @Override
+    public void addResourceHandlers(ResourceHandlerRegistry registry) {
+        registry.addResourceHandler(screens.assets().folder() + "**")
+                .addResourceLocations("classpath:/static/", "classpath:/META-INF/resources/" + Assets.HTMX_FOLDER)
+                .setCacheControl(A_YEAR);
+    }
+}

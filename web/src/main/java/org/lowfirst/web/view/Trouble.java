@@ -1,0 +1,27 @@
+package org.lowfirst.web.view;
+
+/** What can go wrong with a whole request: each has a title, a sentence and what to do, in the words files. */
+public enum Trouble {
+    FOREIGN_HOST(403),
+    FOREIGN_ORIGIN(403),
+    STALE_FORM(403),
+    NOT_UNDERSTOOD(400),
+    NOT_FOUND(404),
+    WRONG_METHOD(405),
+    FAILED(500);
+
+    private final int status;
+
+    Trouble(int status) {
+        this.status = status;
+    }
+
+    /** HTTP status. */
+    public int status() {
+        return status;
+    }
+
+    String key() {
+        return "trouble." + name().toLowerCase(java.util.Locale.ROOT);
+    }
+}

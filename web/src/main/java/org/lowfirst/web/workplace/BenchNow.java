@@ -1,0 +1,69 @@
+package org.lowfirst.web.workplace;
+
+import java.time.Instant;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.lowfirst.gas.Amount;
+import org.lowfirst.gas.Oxygen;
+import org.lowfirst.gas.ReferenceCondition;
+import org.lowfirst.station.Bench;
+import org.lowfirst.station.BenchId;
+import org.lowfirst.station.Reading;
+import org.lowfirst.station.RuleSet;
+import org.lowfirst.station.StatedPressure;
+import org.lowfirst.station.StatedTemperature;
+import org.lowfirst.web.figures.Figures;
+import org.lowfirst.web.figures.Times;
+import org.lowfirst.web.view.Place;
+import org.lowfirst.web.words.Words;
+
+/**
+ * One bench as one request sees it, with what is needed to write about it.
+ *
+ * @param bench state of the bench
+ * @param words words of the reader's language
+ * @param times how times are written
+ * @param now when the request came
+ */
+public record BenchNow(Bench bench, Words words, Times times, Instant now) {
+
+    public BenchId id() {
+        return bench.id();
+    }
+
+    public Figures figures() {
+        return new Figures(bench.settings().units(), Locale.ENGLISH);
+    }
+
+    public Place place() {
+        return new Place(
+                bench.id().value(), bench.settings().name(), bench.settings().people());
+    }
+
+    /** What a gauge showed just now; without a temperature the bench's usual one stands in and is marked as assumed. */
+    public Reading reading(StatedPressure pressure, @Nullable StatedTemperature temperature) {
+        StatedTemperature usual = bench.settings().surroundings().usualTemperature();
+        return new Reading(pressure, now, temperature == null ? usual : temperature, temperature == null, null);
+    }
+
+    /** How long ago something was, e.g. "5 min ago". */
+    public String age(Instant then) {
+        return times.age(then, now);
+    }
+
+    /** Free gas of an amount in the bench's unit, e.g. "580 L". */
+    public String gas(Amount amount) {
+        return figures().gas(Oxygen.schmidtWagner().freeVolume(amount, reference()));
+    }
+
+    /** The condition {@link #gas} is stated at, e.g. "15 C, 1.013 bar". */
+    public String gasCondition() {
+        return reference().label();
+    }
+
+    private ReferenceCondition reference() {
+        return bench.settings().rules() == RuleSet.US
+                ? ReferenceCondition.US_70F_1ATM
+                : ReferenceCondition.ISO_15C_1ATM;
+    }
+}
