@@ -1,0 +1,53 @@
+package org.lowfirst.web;
+
+import org.lowfirst.web.bank.BankPages;
+import org.lowfirst.web.bank.ReadingsPages;
+import org.lowfirst.web.bank.SupplyPages;
+import org.lowfirst.web.bottles.BottlePages;
+import org.lowfirst.web.bottles.BottlesPages;
+import org.lowfirst.web.fill.ChoosePages;
+import org.lowfirst.web.fill.DonePages;
+import org.lowfirst.web.fill.PlanPages;
+import org.lowfirst.web.fill.StepPages;
+import org.lowfirst.web.journal.EntryPages;
+import org.lowfirst.web.journal.JournalPages;
+import org.lowfirst.web.server.PageRouting;
+import org.lowfirst.web.server.SecurityRules;
+import org.lowfirst.web.server.TroubleAdvice;
+import org.lowfirst.web.settings.SettingsPages;
+import org.lowfirst.web.start.StartPages;
+import org.springframework.boot.SpringBootConfiguration;
+import org.springframework.boot.autoconfigure.ImportAutoConfiguration;
+import org.springframework.boot.autoconfigure.context.ConfigurationPropertiesAutoConfiguration;
+import org.springframework.boot.security.autoconfigure.web.servlet.SecurityFilterAutoConfiguration;
+import org.springframework.boot.tomcat.autoconfigure.servlet.TomcatServletWebServerAutoConfiguration;
+import org.springframework.boot.webmvc.autoconfigure.DispatcherServletAutoConfiguration;
+import org.springframework.context.annotation.Import;
+
+/** Everything that is wired together, by name: nothing is found by scanning, which keeps the start short. */
+@SpringBootConfiguration(proxyBeanMethods = false)
+@ImportAutoConfiguration({
+    ConfigurationPropertiesAutoConfiguration.class,
+    TomcatServletWebServerAutoConfiguration.class,
+    DispatcherServletAutoConfiguration.class,
+    SecurityFilterAutoConfiguration.class
+})
+@Import({
+    PageRouting.class,
+    SecurityRules.class,
+    TroubleAdvice.class,
+    StartPages.class,
+    SettingsPages.class,
+    BankPages.class,
+    ReadingsPages.class,
+    SupplyPages.class,
+    BottlesPages.class,
+    BottlePages.class,
+    ChoosePages.class,
+    PlanPages.class,
+    StepPages.class,
+    DonePages.class,
+    JournalPages.class,
+    EntryPages.class
+})
+class Pages {}

@@ -1,0 +1,66 @@
+package org.lowfirst.web.bank;
+
+import java.util.List;
+import org.lowfirst.web.view.Page;
+import org.lowfirst.web.view.Place;
+import org.lowfirst.web.view.Section;
+import org.lowfirst.web.words.Words;
+
+/**
+ * The bank: what stands connected now, lowest first, and what it can still give.
+ *
+ * @param place the bench
+ * @param unit symbol of the unit of pressure
+ * @param supplies the supplies, rank 1 first
+ * @param held gas in the bank with its reference condition; empty without supplies
+ * @param gives what the bank can still do for bottles it knows
+ * @param underWay the fill to resume; empty when none is open
+ */
+public record BankPage(
+        Place place, String unit, List<SupplyTile> supplies, String held, List<Gives> gives, List<UnderWay> underWay)
+        implements Page {
+
+    public BankPage {
+        supplies = List.copyOf(supplies);
+        gives = List.copyOf(gives);
+        underWay = List.copyOf(underWay);
+    }
+
+    /**
+     * Fills left for one bottle.
+     *
+     * @param bottle name of the bottle
+     * @param from what it reads and what it is filled to, e.g. "40 to 150 bar"
+     * @param fills e.g. "7, and an 8th to about 147 bar"
+     */
+    public record Gives(String bottle, String from, String fills) {}
+
+    /**
+     * A fill that was begun and not ended.
+     *
+     * @param bottle name of the bottle
+     * @param link where it goes on
+     * @param since when it began
+     */
+    public record UnderWay(String bottle, String link, String since) {}
+
+    @Override
+    public String template() {
+        return "bank";
+    }
+
+    @Override
+    public String title(Words words) {
+        return words.of("bank.title");
+    }
+
+    @Override
+    public Section section() {
+        return Section.BANK;
+    }
+
+    @Override
+    public Place at() {
+        return place;
+    }
+}

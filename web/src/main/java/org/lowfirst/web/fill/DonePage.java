@@ -1,0 +1,55 @@
+package org.lowfirst.web.fill;
+
+import java.util.List;
+import org.lowfirst.web.view.Page;
+import org.lowfirst.web.view.Place;
+import org.lowfirst.web.view.Section;
+import org.lowfirst.web.words.Words;
+
+/**
+ * What became of a fill.
+ *
+ * @param place the bench
+ * @param bottle name of the bottle
+ * @param finished false when it was broken off
+ * @param unit symbol of the unit of pressure
+ * @param before what the bottle read at the start
+ * @param after what it read last
+ * @param stages what was done, in words
+ * @param link page of the bottle
+ */
+public record DonePage(
+        Place place,
+        String bottle,
+        boolean finished,
+        String unit,
+        String before,
+        String after,
+        List<String> stages,
+        String link)
+        implements Page {
+
+    public DonePage {
+        stages = List.copyOf(stages);
+    }
+
+    @Override
+    public String template() {
+        return "done";
+    }
+
+    @Override
+    public String title(Words words) {
+        return words.of(finished ? "done.title" : "done.broken", bottle);
+    }
+
+    @Override
+    public Section section() {
+        return Section.FILL;
+    }
+
+    @Override
+    public Place at() {
+        return place;
+    }
+}

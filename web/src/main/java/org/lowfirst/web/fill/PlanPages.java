@@ -1,0 +1,154 @@
+package org.lowfirst.web.fill;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.bench.Recording;
+import org.lowfirst.planning.FillPlan;
+import org.lowfirst.planning.PlanOutcome;
+import org.lowfirst.planning.PlanRefused;
+import org.lowfirst.planning.ShownUnits;
+import org.lowfirst.station.Bottle;
+import org.lowfirst.station.Command.StartFill;
+import org.lowfirst.station.FillId;
+import org.lowfirst.station.Reading;
+import org.lowfirst.station.StatedPressure;
+import org.lowfirst.station.Units;
+import org.lowfirst.web.figures.Figures;
+import org.lowfirst.web.fill.PlanPage.BottleLine;
+import org.lowfirst.web.fill.PlanPage.PlanSheet;
+import org.lowfirst.web.form.Form;
+import org.lowfirst.web.view.NoSuchThing;
+import org.lowfirst.web.view.Redirects;
+import org.lowfirst.web.workplace.BenchNow;
+import org.lowfirst.web.workplace.Sender;
+import org.lowfirst.web.workplace.Workplace;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.View;
+
+/** Asks what a bottle reads and should read, shows the plan, and starts the fill. */
+@Controller
+public final class PlanPages {
+
+    private final Workplace workplace;
+
+    public PlanPages(Workplace workplace) {
+        this.workplace = workplace;
+    }
+
+    @GetMapping("/at/{bench}/fill/plan")
+    View plan(@PathVariable String bench, @RequestParam Map<String, String> typed) {
+        BenchNow now = workplace.open(bench);
+        Bottle bottle = bottle(now, typed);
+        if (!typed.containsKey("before") || typed.containsKey("change")) {
+            return workplace.screens().show(page(now, bottle, prefilled(now, bottle, typed), null));
+        }
+        Wish wish = Wish.read(typed, bottle, now);
+        return wish.ready()
+                ? planned(now, bottle, wish)
+                : workplace.screens().refused(page(now, bottle, wish.form(), null));
+    }
+
+    @PostMapping("/at/{bench}/fill/start")
+    View start(@PathVariable String bench, @RequestParam Map<String, String> typed) {
+        BenchNow now = workplace.open(bench);
+        Bottle bottle = bottle(now, typed);
+        Wish wish = Wish.read(typed, bottle, now);
+        if (!wish.ready()) {
+            return workplace.screens().refused(page(now, bottle, wish.form(), null));
+        }
+        Sender sender = Sender.of(typed);
+        if (sender.who().isEmpty()) {
+            return again(now, bottle, wish, Sender.WHO, now.words().of("fault.who"));
+        }
+        if (!sender.hasKey()) {
+            return again(now, bottle, wish, "form", now.words().of("fault.key"));
+        }
+        FillId fill = new FillId(sender.key());
+        Recording recording = workplace
+                .benches()
+                .guidingAFill()
+                .start(now.id(), new StartFill(fill, bottle.id(), wish.allowed(), wish.before()), sender.submission());
+        String fault = workplace.fault(recording);
+        if (!fault.isEmpty()) {
+            return again(now, bottle, wish, "form", fault);
+        }
+        String steps = now.place().path("/fill/" + fill);
+        return Redirects.saved(Steps.at(steps, Steps.FIRST, now.now()), 0, sender.who());
+    }
+
+    private View planned(BenchNow now, Bottle bottle, Wish wish) {
+        PlanOutcome outcome =
+                workplace.benches().planningAFill().plan(now.id(), bottle.id(), wish.target(), wish.before());
+        if (outcome instanceof FillPlan plan) {
+            return workplace.screens().show(page(now, bottle, wish.form(), new PlanWriter(now).sheet(plan)));
+        }
+        return workplace.screens().refused(page(now, bottle, faulty((PlanRefused) outcome, wish, now), null));
+    }
+
+    /** The plan once more, with what stands against starting it. */
+    private View again(BenchNow now, Bottle bottle, Wish wish, String field, String fault) {
+        PlanOutcome outcome =
+                workplace.benches().planningAFill().plan(now.id(), bottle.id(), wish.target(), wish.before());
+        @Nullable PlanSheet sheet = outcome instanceof FillPlan plan ? new PlanWriter(now).sheet(plan) : null;
+        return workplace.screens().refused(page(now, bottle, wish.form().faulting(field, fault), sheet));
+    }
+
+    private static Form faulty(PlanRefused refused, Wish wish, BenchNow now) {
+        Units units = now.bench().settings().units();
+        String sentence = refused.inWords(new ShownUnits(units.pressure(), units.temperature(), units.volume()));
+        boolean ofBottle = refused instanceof PlanRefused.BottleAboveLimit;
+        return wish.form().faulting(ofBottle ? "before" : "form", sentence);
+    }
+
+    private PlanPage page(BenchNow now, Bottle bottle, Form form, @Nullable PlanSheet sheet) {
+        Figures figures = now.figures();
+        BottleLine line = new BottleLine(
+                bottle.id().value(),
+                bottle.details().name(),
+                figures.asTyped(bottle.details().waterVolume().stated()),
+                figures.asTyped(bottle.details().servicePressure()),
+                bottle.details().owner());
+        return new PlanPage(
+                now.place(),
+                line,
+                figures.pressureUnit(),
+                figures.temperatureUnit(),
+                figures.temperature(
+                        now.bench().settings().surroundings().usualTemperature().temperature()),
+                form,
+                workplace.ids().next(),
+                sheet);
+    }
+
+    private static Form prefilled(BenchNow now, Bottle bottle, Map<String, String> typed) {
+        Map<String, String> fields = new HashMap<>(typed);
+        @Nullable StatedPressure usual = bottle.details().usualTarget();
+        StatedPressure target = usual == null ? bottle.details().servicePressure() : usual;
+        fields.putIfAbsent("target", now.figures().toType(target));
+        @Nullable Reading latest = bottle.latest();
+        if (latest != null) {
+            fields.put(
+                    "latest",
+                    now.words()
+                            .of(
+                                    "bottle.latest",
+                                    now.figures()
+                                            .pressureWithUnit(latest.pressure().gauge()),
+                                    now.age(latest.at())));
+        }
+        return Form.with(fields);
+    }
+
+    private static Bottle bottle(BenchNow now, Map<String, String> typed) {
+        String id = typed.getOrDefault("bottle", "");
+        return now.bench().listBottles().stream()
+                .filter(bottle -> bottle.id().value().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new NoSuchThing("bottle " + id));
+    }
+}

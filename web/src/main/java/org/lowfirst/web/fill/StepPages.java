@@ -1,0 +1,174 @@
+package org.lowfirst.web.fill;
+
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.bench.Guide;
+import org.lowfirst.app.bench.GuidingAFill;
+import org.lowfirst.app.bench.Phase;
+import org.lowfirst.app.bench.Position;
+import org.lowfirst.app.bench.Recording;
+import org.lowfirst.station.Command.AbandonFill;
+import org.lowfirst.station.Command.FinishFill;
+import org.lowfirst.station.Command.RecordStage;
+import org.lowfirst.station.FillId;
+import org.lowfirst.station.OpenFill;
+import org.lowfirst.station.Stage;
+import org.lowfirst.station.StatedPressure;
+import org.lowfirst.station.SupplyId;
+import org.lowfirst.web.form.Form;
+import org.lowfirst.web.form.Reader;
+import org.lowfirst.web.view.NoSuchThing;
+import org.lowfirst.web.view.Redirects;
+import org.lowfirst.web.workplace.Answers;
+import org.lowfirst.web.workplace.BenchNow;
+import org.lowfirst.web.workplace.Sender;
+import org.lowfirst.web.workplace.Workplace;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.View;
+
+/** Leads through a fill step by step. */
+@Controller
+public final class StepPages {
+
+    private final Workplace workplace;
+
+    public StepPages(Workplace workplace) {
+        this.workplace = workplace;
+    }
+
+    @GetMapping("/at/{bench}/fill/{fill}")
+    View step(
+            @PathVariable String bench,
+            @PathVariable String fill,
+            @RequestParam(required = false) @Nullable String at,
+            @RequestParam(required = false) @Nullable String seen) {
+        BenchNow now = workplace.open(bench);
+        if (open(now, fill).isEmpty()) {
+            return Redirects.to(now.place().path("/fill/" + fill + "/done"));
+        }
+        return show(now, Steps.find(at, seen, now.now()).orElse(null), Form.blank());
+    }
+
+    @PostMapping("/at/{bench}/fill/{fill}/stage")
+    View stage(@PathVariable String bench, @PathVariable String fill, @RequestParam Map<String, String> typed) {
+        BenchNow now = workplace.open(bench);
+        Position position = position(typed);
+        Entered entered = Entered.read(typed, now);
+        @Nullable StatedPressure bottle = entered.bottle();
+        @Nullable SupplyId supply = position.supply();
+        if (bottle == null || !entered.form().sound() || supply == null) {
+            return refused(now, position, entered.form());
+        }
+        Stage stage = new Stage(supply, now.reading(bottle, null), null, entered.supplyReading(now));
+        Recording recording = guiding()
+                .recordStage(
+                        now.id(),
+                        new RecordStage(new FillId(fill), stage),
+                        Sender.of(typed).submission());
+        return answer(now, fill, position, entered.form(), recording, next(position));
+    }
+
+    @PostMapping("/at/{bench}/fill/{fill}/finish")
+    View finish(@PathVariable String bench, @PathVariable String fill, @RequestParam Map<String, String> typed) {
+        BenchNow now = workplace.open(bench);
+        Position position = position(typed);
+        Entered entered = Entered.read(typed, now);
+        @Nullable StatedPressure bottle = entered.bottle();
+        if (bottle == null || !entered.form().sound()) {
+            return refused(now, position, entered.form());
+        }
+        Recording recording = guiding()
+                .finish(
+                        now.id(),
+                        new FinishFill(new FillId(fill), now.reading(bottle, null)),
+                        Sender.of(typed).submission());
+        return answer(now, fill, position, entered.form(), recording, null);
+    }
+
+    @PostMapping("/at/{bench}/fill/{fill}/abandon")
+    View abandon(@PathVariable String bench, @PathVariable String fill, @RequestParam Map<String, String> typed) {
+        BenchNow now = workplace.open(bench);
+        Position position = position(typed);
+        Reader reader = new Reader(typed, now.bench().settings().units(), now.words());
+        String reason = reader.required("reason", "fault.reason");
+        if (!reader.form().sound()) {
+            return refused(now, position, reader.form());
+        }
+        Recording recording = guiding()
+                .abandon(
+                        now.id(),
+                        new AbandonFill(new FillId(fill), reason),
+                        Sender.of(typed).submission());
+        return answer(now, fill, position, reader.form(), recording, null);
+    }
+
+    private View answer(
+            BenchNow now, String fill, Position position, Form form, Recording recording, @Nullable Position next) {
+        String fault = workplace.fault(recording);
+        if (!fault.isEmpty()) {
+            Form again = form.faulting("bottle", fault);
+            return refused(
+                    now, position, Answers.confirmable(recording) ? again.filled(Form.CONFIRMABLE, "yes") : again);
+        }
+        String path = now.place().path("/fill/" + fill);
+        return Redirects.to(next == null ? path + "/done" : Steps.at(path, next, now.now()));
+    }
+
+    private View refused(BenchNow now, Position position, Form form) {
+        return guiding().guide(now.id(), position) instanceof Guide.Step step
+                ? workplace.screens().refused(page(now, step, form))
+                : Redirects.to(now.place().path("/fill"));
+    }
+
+    private View show(BenchNow now, @Nullable Position position, Form form) {
+        Guide guide = guiding().guide(now.id(), position);
+        if (guide instanceof Guide.Step step) {
+            return workplace.screens().show(page(now, step, form));
+        }
+        if (guide instanceof Guide.AskValves ask) {
+            StepWriter writer = new StepWriter(now, ask.fill());
+            return workplace
+                    .screens()
+                    .show(new ValvesPage(
+                            now.place(),
+                            writer.line(),
+                            ask.choices().stream()
+                                    .map(choice -> new ValvesPage.Choice(
+                                            writer.valves(choice.valves()),
+                                            Steps.at(writer.path(), choice.goOn(), now.now())))
+                                    .toList()));
+        }
+        return Redirects.to(now.place().path("/fill"));
+    }
+
+    private StepPage page(BenchNow now, Guide.Step step, Form form) {
+        return new StepWriter(now, step.fill()).page(step, form, workplace.ids().next());
+    }
+
+    private static Position next(Position position) {
+        return new Position(position.stage() + 1, Phase.OPEN_SUPPLY, null);
+    }
+
+    private static Position position(Map<String, String> typed) {
+        try {
+            return Position.parse(typed.getOrDefault("at", ""));
+        } catch (IllegalArgumentException notMadeHere) {
+            throw new NoSuchThing("step " + typed.get("at"));
+        }
+    }
+
+    private static Optional<OpenFill> open(BenchNow now, String fill) {
+        return now.bench().openFills().values().stream()
+                .filter(open -> open.id().value().equals(fill))
+                .findFirst();
+    }
+
+    private GuidingAFill guiding() {
+        return workplace.benches().guidingAFill();
+    }
+}

@@ -1,0 +1,169 @@
+package org.lowfirst.web.fill;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.bench.Guide;
+import org.lowfirst.app.bench.Phase;
+import org.lowfirst.app.bench.Position;
+import org.lowfirst.app.bench.ValveState;
+import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.planning.FillPlan;
+import org.lowfirst.station.Bottle;
+import org.lowfirst.station.OpenFill;
+import org.lowfirst.station.Supply;
+import org.lowfirst.web.figures.Figures;
+import org.lowfirst.web.fill.StepPage.Act;
+import org.lowfirst.web.fill.StepPage.FillLine;
+import org.lowfirst.web.fill.StepPage.Gauge;
+import org.lowfirst.web.fill.StepPage.GaugeField;
+import org.lowfirst.web.fill.StepPage.Instruction;
+import org.lowfirst.web.fill.StepPage.ValveBox;
+import org.lowfirst.web.form.Form;
+import org.lowfirst.web.picture.StaircasePicture.When;
+import org.lowfirst.web.words.Words;
+import org.lowfirst.web.workplace.BenchNow;
+
+/** Writes the steps of one fill under way. */
+final class StepWriter {
+
+    /** Two pressures nearer than this are the same reading on any gauge of a bench [Pa]. */
+    private static final double SAME_PA = 50_000;
+
+    private final BenchNow now;
+    private final OpenFill fill;
+    private final Words words;
+    private final Figures figures;
+
+    StepWriter(BenchNow now, OpenFill fill) {
+        this.now = now;
+        this.fill = fill;
+        this.words = now.words();
+        this.figures = now.figures();
+    }
+
+    String path() {
+        return now.place().path("/fill/" + fill.id());
+    }
+
+    FillLine line() {
+        String bottle = now.bench()
+                .findBottle(fill.bottle())
+                .map(Bottle::details)
+                .map(details -> words.of(
+                        "step.bottle",
+                        details.name(),
+                        figures.asTyped(details.waterVolume().stated())))
+                .orElse(fill.bottle().value());
+        String about = words.of(
+                "step.about",
+                figures.pressure(fill.before().pressure().gauge()),
+                figures.pressureWithUnit(fill.target().gauge()),
+                now.times().clock(fill.startedAt()));
+        return new FillLine(path(), bottle, about);
+    }
+
+    /**
+     * @param form what was typed into the entry
+     * @param key key of the entry
+     */
+    StepPage page(Guide.Step step, Form form, String key) {
+        @Nullable FillPlan rest = step.plan() instanceof FillPlan plan ? plan : null;
+        return new StepPage(
+                now.place(),
+                line(),
+                stages(step, rest),
+                instruction(step),
+                valves(step.valves()),
+                gauge(step),
+                step.cautions().stream()
+                        .map(caution -> words.of("caution." + caution.name().toLowerCase(Locale.ROOT)))
+                        .toList(),
+                act(step),
+                rest == null || rest.fill().steps().isEmpty()
+                        ? null
+                        : Staircases.underWay(Past.of(fill, now), rest, now),
+                fields(step),
+                step.position().toText(),
+                form,
+                key);
+    }
+
+    List<ValveBox> valves(List<ValveState> valves) {
+        return valves.stream().map(this::box).toList();
+    }
+
+    private ValveBox box(ValveState valve) {
+        String setting = valve.setting().name().toLowerCase(Locale.ROOT);
+        return new ValveBox(valve.name(), words.of("valve." + setting), setting, valve.act());
+    }
+
+    private List<When> stages(Guide.Step step, @Nullable FillPlan rest) {
+        List<When> stages = new ArrayList<>();
+        fill.stages().forEach(stage -> stages.add(When.PAST));
+        int coming = rest == null ? 0 : rest.fill().steps().size();
+        for (int i = 0; i < coming; i++) {
+            stages.add(i == 0 && step.supply() != null ? When.NOW : When.LATER);
+        }
+        return stages;
+    }
+
+    private Instruction instruction(Guide.Step step) {
+        String phase = "phase." + step.position().phase().name().toLowerCase(Locale.ROOT);
+        return new Instruction(
+                words.of(phase + ".todo", supply(step), stop(step)),
+                words.of(phase + ".then", supply(step), stop(step)));
+    }
+
+    private Act act(Guide.Step step) {
+        String phase = "phase." + step.position().phase().name().toLowerCase(Locale.ROOT);
+        String label = words.of(phase + ".done", supply(step), stop(step));
+        @Nullable Position next = step.next();
+        if (next != null) {
+            return new Act(Steps.at(path(), next, now.now()), label);
+        }
+        return new Act(path() + (step.position().phase() == Phase.FINISH ? "/finish" : "/stage"), label);
+    }
+
+    private Gauge gauge(Guide.Step step) {
+        @Nullable GaugePressure expected = step.expected();
+        String label = expected != null && atTarget(expected) ? "step.shut-at" : "step.meet-at";
+        return new Gauge(
+                figures.pressureUnit(),
+                words.of(label),
+                expected == null ? "" : figures.pressure(expected),
+                figures.pressure(step.neverAbove()));
+    }
+
+    private List<GaugeField> fields(Guide.Step step) {
+        if (step.next() != null) {
+            return List.of();
+        }
+        List<GaugeField> fields = new ArrayList<>();
+        fields.add(new GaugeField("bottle", words.of("step.bottle-gauge", figures.pressureUnit())));
+        @Nullable Supply supply = step.supply();
+        if (supply != null) {
+            fields.add(new GaugeField("supply", words.of("step.supply-gauge", name(supply), figures.pressureUnit())));
+        }
+        return fields;
+    }
+
+    private boolean atTarget(GaugePressure expected) {
+        return Math.abs(expected.pascals() - fill.target().gauge().pascals()) < SAME_PA;
+    }
+
+    private String stop(Guide.Step step) {
+        @Nullable GaugePressure expected = step.expected();
+        return expected == null ? "" : figures.pressureWithUnit(expected);
+    }
+
+    private static String supply(Guide.Step step) {
+        @Nullable Supply supply = step.supply();
+        return supply == null ? "" : name(supply);
+    }
+
+    private static String name(Supply supply) {
+        return supply.details().name();
+    }
+}
