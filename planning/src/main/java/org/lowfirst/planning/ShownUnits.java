@@ -15,7 +15,7 @@ public record ShownUnits(PressureUnit pressure, TemperatureUnit temperature, Vol
     public static final ShownUnits US = new ShownUnits(PressureUnit.PSI, TemperatureUnit.FAHRENHEIT, VolumeUnit.LITRE);
     public static final ShownUnits METRIC = new ShownUnits(PressureUnit.BAR, TemperatureUnit.CELSIUS, VolumeUnit.LITRE);
 
-    String show(GaugePressure reading) {
+    public String show(GaugePressure reading) {
         return pressure(reading, pressure);
     }
 
@@ -35,16 +35,16 @@ public record ShownUnits(PressureUnit pressure, TemperatureUnit temperature, Vol
         return Math.pow(10, digits(pressure));
     }
 
-    String show(AbsolutePressure value) {
+    public String show(AbsolutePressure value) {
         return number(value.to(pressure), pressure == PressureUnit.BAR ? 2 : digits(pressure)) + " " + pressure.symbol()
                 + " absolute";
     }
 
-    String show(Temperature value) {
+    public String show(Temperature value) {
         return number(value.to(temperature), 0) + " " + temperature.symbol();
     }
 
-    String show(Volume value) {
+    public String show(Volume value) {
         return String.format(Locale.ROOT, "%s %s", Float.toString((float) value.to(volume)), volume.symbol())
                 .replace(".0 ", " ");
     }

@@ -28,6 +28,7 @@ final class FillRun {
     private final FillEquations equations;
     private final double ambient_Pa;
     private final double stop_Pa;
+    private final double stop_molPerM3;
     private final double bottleStart_mol;
     private final double[] start = new double[FillEquations.DIMENSION];
     private final List<WarmPoint> series = new ArrayList<>();
@@ -46,7 +47,8 @@ final class FillRun {
                 : new ConstantSide((WarmSource.Constant) stage.source(), stage.hose(), gas);
         equations = new FillEquations(bottle, bottleStart_mol, source, stage.opening(), nozzle, molarMass_kgPerMol);
         ambient_Pa = stage.surroundings().pressure().pascals();
-        stop_Pa = stage.stop().pascals() + ambient_Pa;
+        stop_Pa = stage.stop().reading().pascals() + ambient_Pa;
+        stop_molPerM3 = stage.stop().density().molesPerCubicMetre();
         double[] layers =
                 filled.wall().stream().mapToDouble(layer -> layer.kelvin()).toArray();
         bottle.write(bottleStart_mol, filled.gas().kelvin(), layers, start, FillEquations.BOTTLE);
@@ -57,7 +59,7 @@ final class FillRun {
         equations.evaluate(start);
         peak_K = bottle.T_K;
         lowest_K = source.T_K();
-        if (bottle.p_Pa >= stop_Pa || source.p_Pa() - bottle.p_Pa <= EQUAL_PA) {
+        if (left_Pa() <= 0.0) {
             note(0.0, start);
             return result(0.0, start, WarmEnding.NOTHING_MOVED);
         }
@@ -69,18 +71,39 @@ final class FillRun {
                 Integration.equations(FillEquations.DIMENSION, equations), new ODEState(0.0, start), longest_s);
         double[] y = end.getPrimaryState();
         note(end.getTime(), y);
-        double toStop_Pa = stop_Pa - bottle.p_Pa;
-        double toEqual_Pa = source.p_Pa() - bottle.p_Pa - EQUAL_PA;
-        WarmEnding ending = end.getTime() >= longest_s
-                ? WarmEnding.TIME_UP
-                : toStop_Pa <= toEqual_Pa ? WarmEnding.STOP : WarmEnding.EQUAL;
+        WarmEnding ending = end.getTime() >= longest_s ? WarmEnding.TIME_UP : nearest();
         return result(end.getTime(), y, ending);
     }
 
-    /** What is left to the nearer of stop and equal [Pa]; both are shut at zero. */
     private double left_Pa(double[] y) {
         equations.evaluate(y);
-        return Math.min(stop_Pa - bottle.p_Pa, source.p_Pa() - bottle.p_Pa - EQUAL_PA);
+        return left_Pa();
+    }
+
+    /** What is left to the nearest end [Pa]; the valve is shut at zero. */
+    private double left_Pa() {
+        return Math.min(toReading_Pa(), Math.min(toDensity_Pa(), toEqual_Pa()));
+    }
+
+    private double toReading_Pa() {
+        return stop_Pa - bottle.p_Pa;
+    }
+
+    /** The missing density as the pressure it would add at constant temperature [Pa]. */
+    private double toDensity_Pa() {
+        return (stop_molPerM3 - bottle.rho_molPerM3) * bottle.dpdrho;
+    }
+
+    private double toEqual_Pa() {
+        return source.p_Pa() - bottle.p_Pa - EQUAL_PA;
+    }
+
+    private WarmEnding nearest() {
+        double left = left_Pa();
+        if (left == toReading_Pa()) {
+            return WarmEnding.STOP;
+        }
+        return left == toDensity_Pa() ? WarmEnding.FULL : WarmEnding.EQUAL;
     }
 
     private double[] tolerances() {

@@ -10,6 +10,13 @@ package org.lowfirst.transfer.warm;
  */
 public record Rest(WarmState start, Surroundings surroundings, double within, Sampling sampling) {
 
+    private static final double NEVER = 1e-12;
+
+    /** A rest of a given length, however settled the cylinder is by then. */
+    public static Rest lasting(WarmState start, Surroundings surroundings, double seconds, double interval_s) {
+        return new Rest(start, surroundings, NEVER, new Sampling(interval_s, seconds));
+    }
+
     public Rest {
         if (!(within > 0.0 && within < 1.0)) {
             throw new IllegalArgumentException("The share (" + within + ") must be between 0 and 1.");

@@ -69,14 +69,6 @@ public sealed interface WarmRefusal {
         }
     }
 
-    /** The bank has no supply that can give. */
-    record NothingToGive(String what) implements WarmRefusal {
-        @Override
-        public String code() {
-            return "nothing-to-give";
-        }
-    }
-
     /** What is wanted cannot be reached within the limits that were set; best and wanted are in {@code unit}. */
     record NotReachable(String what, double best, double wanted, String unit) implements WarmRefusal {
         @Override

@@ -1,6 +1,5 @@
 package org.lowfirst.transfer.warm;
 
-import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.transfer.Hose;
 
 /**
@@ -10,7 +9,7 @@ import org.lowfirst.transfer.Hose;
  * @param hose on the source's side of the valve; its gas mixes with the source's at the start
  * @param bottle the bottle as it is
  * @param opening how the valve is worked
- * @param stop gauge reading of the bottle at which the valve is shut
+ * @param stop where the valve is shut
  * @param surroundings the air around both
  * @param sampling how long and how finely
  */
@@ -19,7 +18,7 @@ public record WarmStage(
         Hose hose,
         WarmState bottle,
         Opening opening,
-        GaugePressure stop,
+        Stop stop,
         Surroundings surroundings,
         Sampling sampling) {
 
@@ -28,7 +27,7 @@ public record WarmStage(
             WarmSource source,
             WarmState bottle,
             Opening opening,
-            GaugePressure stop,
+            Stop stop,
             Surroundings surroundings,
             Sampling sampling) {
         this(source, Hose.NONE, bottle, opening, stop, surroundings, sampling);

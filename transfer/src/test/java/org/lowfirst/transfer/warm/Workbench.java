@@ -51,7 +51,12 @@ final class Workbench {
 
     static WarmStage stage(WarmSource source, WarmState bottle, Opening opening, double stopPsi) {
         return new WarmStage(
-                source, bottle, opening, GaugePressure.ofPsi(stopPsi), AT_70F, new Sampling(5.0, 86_400.0 * 30));
+                source,
+                bottle,
+                opening,
+                Stop.at(GaugePressure.ofPsi(stopPsi)),
+                AT_70F,
+                new Sampling(5.0, 86_400.0 * 30));
     }
 
     /** What the gauge shows when the gas is back at the temperature of the surroundings [psi]. */

@@ -1,0 +1,85 @@
+package org.lowfirst.station.charges;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Checks a supplier's rent by serial number and day. */
+public final class RentCheck {
+
+    private final RentTerms terms;
+    private final Map<String, Set<LocalDate>> chargeable = new HashMap<>();
+    private final Map<String, Set<LocalDate>> charged = new HashMap<>();
+
+    private RentCheck(List<RentStay> stays, RentTerms terms, LocalDate today) {
+        this.terms = terms;
+        for (RentStay stay : stays) {
+            chargeable
+                    .computeIfAbsent(stay.serial(), serial -> new HashSet<>())
+                    .addAll(stay.chargeableDays(terms, today));
+        }
+    }
+
+    /**
+     * Holds each line against the stays, in order.
+     *
+     * @param today days after it are not charged yet
+     */
+    public static List<RentFinding> check(
+            List<RentStay> stays, RentTerms terms, List<RentLine> lines, LocalDate today) {
+        RentCheck check = new RentCheck(stays, terms, today);
+        return lines.stream().map(check::finding).toList();
+    }
+
+    /** What a supplier may charge for one serial number between two days, both included. */
+    public static Money expected(List<RentStay> stays, RentTerms terms, String serial, LocalDate from, LocalDate to) {
+        Set<LocalDate> days = new HashSet<>();
+        stays.stream()
+                .filter(stay -> stay.serial().equals(serial))
+                .forEach(stay -> days.addAll(stay.chargeableDays(terms, to)));
+        long count = days.stream().filter(day -> !day.isBefore(from)).count();
+        return terms.rent(count);
+    }
+
+    private RentFinding finding(RentLine line) {
+        Set<LocalDate> here = chargeable.getOrDefault(line.serial(), Set.of());
+        Set<LocalDate> before = charged.computeIfAbsent(line.serial(), serial -> new HashSet<>());
+        List<LocalDate> notHere = new ArrayList<>();
+        List<LocalDate> again = new ArrayList<>();
+        int payable = 0;
+        for (LocalDate day = line.from(); !day.isAfter(line.to()); day = day.plusDays(1)) {
+            if (!here.contains(day)) {
+                notHere.add(day);
+            } else if (before.add(day)) {
+                payable++;
+            } else {
+                again.add(day);
+            }
+        }
+        Set<RentFinding.Problem> problems = EnumSet.noneOf(RentFinding.Problem.class);
+        if (!chargeable.containsKey(line.serial())) {
+            problems.add(RentFinding.Problem.SERIAL_NEVER_HERE);
+        } else if (!notHere.isEmpty()) {
+            problems.add(RentFinding.Problem.DAYS_NOT_HERE);
+        }
+        if (!again.isEmpty()) {
+            problems.add(RentFinding.Problem.CHARGED_TWICE);
+        }
+        if (line.days() != ChronoUnit.DAYS.between(line.from(), line.to()) + 1) {
+            problems.add(RentFinding.Problem.DAYS_MISCOUNTED);
+        }
+        if (line.perDay().compareTo(terms.perDay()) != 0) {
+            problems.add(RentFinding.Problem.OTHER_RATE);
+        }
+        if (!terms.rent(line.days(), line.perDay()).equals(line.amount())) {
+            problems.add(RentFinding.Problem.WRONG_SUM);
+        }
+        return new RentFinding(line, problems, payable, terms.rent(payable), notHere, again);
+    }
+}
