@@ -20,7 +20,7 @@ public final class PlanJson {
 
     /** The object, with a new line at its end. */
     public static String of(PlannedFile planned) {
-        JsonText json = new JsonText().openObject();
+        JsonLine json = new JsonLine().openObject();
         json.key("temperature_K").value(planned.file().conditions().bench().kelvin());
         json.key("reaches_all").value(planned.reachesAll());
         json.key("bottles").openList();
@@ -35,7 +35,7 @@ public final class PlanJson {
         return json.closeObject() + "\n";
     }
 
-    private static void bottle(JsonText json, FillPlan plan, PlannedFile planned) {
+    private static void bottle(JsonLine json, FillPlan plan, PlannedFile planned) {
         json.openObject();
         json.key("name").value(plan.request().bottle().name());
         json.key("reaches").value(plan.reaches());
@@ -55,7 +55,7 @@ public final class PlanJson {
         json.closeObject();
     }
 
-    private static void step(JsonText json, Step step) {
+    private static void step(JsonLine json, Step step) {
         json.openObject();
         json.key("supply").value(step.supply());
         pressure(json.key("bottle_before"), step.bottle().before());
@@ -67,21 +67,21 @@ public final class PlanJson {
         json.closeObject();
     }
 
-    private static void skipped(JsonText json, Skipped skipped) {
+    private static void skipped(JsonLine json, Skipped skipped) {
         json.openObject();
         json.key("supply").value(skipped.supply());
         json.key("reason").value(skipped.reason().words());
         json.closeObject();
     }
 
-    private static void fillsLeft(JsonText json, FillsLeft left) {
+    private static void fillsLeft(JsonLine json, FillsLeft left) {
         json.openObject();
         json.key("complete").value(left.complete());
         pressure(json.key("next_stops_at"), left.nextStopsAt());
         json.closeObject();
     }
 
-    private static void supply(JsonText json, RankedSupply supply) {
+    private static void supply(JsonLine json, RankedSupply supply) {
         json.openObject();
         json.key("name").value(supply.name());
         json.key("rank").value(supply.rank());
@@ -89,7 +89,7 @@ public final class PlanJson {
         json.closeObject();
     }
 
-    private static void pressure(JsonText json, @Nullable GaugePressure reading) {
+    private static void pressure(JsonLine json, @Nullable GaugePressure reading) {
         if (reading == null) {
             json.nothing();
             return;

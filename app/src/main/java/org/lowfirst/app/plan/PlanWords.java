@@ -30,7 +30,7 @@ final class PlanWords {
         }
         FillsLeft left = plan.fillsLeft();
         if (left.complete() > 0) {
-            sentences.add("Fills like that of " + plan.request().bottle().name() + " in the bank: "
+            sentences.add("Such fills for " + plan.request().bottle().name() + " in this bank: "
                     + left.inWords(file.units().pressure()) + ".");
         }
         sentences.addAll(plan.notes(file.units()));

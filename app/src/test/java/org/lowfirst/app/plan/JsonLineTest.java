@@ -6,11 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-final class JsonTextTest {
+final class JsonLineTest {
 
     @Test
     void membersKeepTheirOrderAndAreSetApart() {
-        String text = new JsonText()
+        String text = new JsonLine()
                 .openObject()
                 .key("a")
                 .value(1)
@@ -31,9 +31,9 @@ final class JsonTextTest {
     /** RFC 8259 section 7: quotation mark, reverse solidus and U+0000 to U+001F must be escaped. */
     @Test
     void textsAreEscapedAsTheStandardWants() {
-        assertThat(new JsonText().value("a\"b\\c\n\t\u0001\u00e9\u20ac").toString())
+        assertThat(new JsonLine().value("a\"b\\c\n\t\u0001\u00e9\u20ac").toString())
                 .isEqualTo("\"a\\\"b\\\\c\\u000a\\u0009\\u0001\u00e9\u20ac\"");
-        assertThat(new JsonText().value("\uD83D\uDE00\uD83D").toString()).isEqualTo("\"\uD83D\uDE00\\ud83d\"");
+        assertThat(new JsonLine().value("\uD83D\uDE00\uD83D").toString()).isEqualTo("\"\uD83D\uDE00\\ud83d\"");
     }
 
     @Test
@@ -42,17 +42,17 @@ final class JsonTextTest {
         for (int i = 0; i < 10_000; i++) {
             double value = Double.longBitsToDouble(random.nextLong());
             if (Double.isFinite(value)) {
-                assertThat(Double.parseDouble(new JsonText().value(value).toString()))
+                assertThat(Double.parseDouble(new JsonLine().value(value).toString()))
                         .isEqualTo(value + 0.0);
             }
         }
-        assertThat(new JsonText().value(150.0).toString()).isEqualTo("150");
-        assertThat(new JsonText().value(0.1 + 0.2).toString()).isEqualTo("0.30000000000000004");
+        assertThat(new JsonLine().value(150.0).toString()).isEqualTo("150");
+        assertThat(new JsonLine().value(0.1 + 0.2).toString()).isEqualTo("0.30000000000000004");
     }
 
     @Test
     void whatIsNoNumberIsRefused() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new JsonText().value(Double.NaN));
-        assertThatIllegalArgumentException().isThrownBy(() -> new JsonText().value(Double.POSITIVE_INFINITY));
+        assertThatIllegalArgumentException().isThrownBy(() -> new JsonLine().value(Double.NaN));
+        assertThatIllegalArgumentException().isThrownBy(() -> new JsonLine().value(Double.POSITIVE_INFINITY));
     }
 }

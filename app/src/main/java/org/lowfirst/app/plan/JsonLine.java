@@ -4,32 +4,32 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Writes one JSON text (RFC 8259) member by member, in the order it is told, so that the same plan gives the same bytes.
+ * One JSON text (RFC 8259) on one line, written member by member, in the order it is told, so that the same plan gives the same bytes.
  * Numbers have the fewest digits that read back as the same double. Not thread-safe.
  */
-final class JsonText {
+final class JsonLine {
 
     private final StringBuilder text = new StringBuilder(1024);
     private boolean first = true;
 
-    JsonText openObject() {
+    JsonLine openObject() {
         return open('{');
     }
 
-    JsonText closeObject() {
+    JsonLine closeObject() {
         return close('}');
     }
 
-    JsonText openList() {
+    JsonLine openList() {
         return open('[');
     }
 
-    JsonText closeList() {
+    JsonLine closeList() {
         return close(']');
     }
 
     /** The key of what is written next. */
-    JsonText key(String key) {
+    JsonLine key(String key) {
         separate();
         quote(key);
         text.append(':');
@@ -37,29 +37,29 @@ final class JsonText {
         return this;
     }
 
-    JsonText value(String value) {
+    JsonLine value(String value) {
         separate();
         quote(value);
         return this;
     }
 
-    JsonText value(boolean value) {
+    JsonLine value(boolean value) {
         return raw(Boolean.toString(value));
     }
 
-    JsonText value(int value) {
+    JsonLine value(int value) {
         return raw(Integer.toString(value));
     }
 
     /** @param value a finite number, or null */
-    JsonText value(@Nullable Double value) {
+    JsonLine value(@Nullable Double value) {
         if (value != null && !Double.isFinite(value)) {
             throw new IllegalArgumentException("The number (" + value + ") must be finite to be written as JSON.");
         }
         return raw(value == null ? "null" : shortest(value));
     }
 
-    JsonText nothing() {
+    JsonLine nothing() {
         return raw("null");
     }
 
@@ -75,20 +75,20 @@ final class JsonText {
         return Double.toString(value);
     }
 
-    private JsonText open(char bracket) {
+    private JsonLine open(char bracket) {
         separate();
         text.append(bracket);
         first = true;
         return this;
     }
 
-    private JsonText close(char bracket) {
+    private JsonLine close(char bracket) {
         text.append(bracket);
         first = false;
         return this;
     }
 
-    private JsonText raw(String word) {
+    private JsonLine raw(String word) {
         separate();
         text.append(word);
         return this;
