@@ -23,8 +23,9 @@ public record ContentsMeasurement(
      * @param offset_Pa lasting error [Pa]
      * @param repeat_Pa scatter and rounding [Pa]
      * @param slope error of a difference along the scale, share of the difference
+     * @param limit_Pa largest error of a working gauge [Pa]
      */
-    public record GaugeErrors(double offset_Pa, double repeat_Pa, double slope) {}
+    public record GaugeErrors(double offset_Pa, double repeat_Pa, double slope, double limit_Pa) {}
 
     public GaugePressure shown() {
         return reading.shown();
@@ -43,6 +44,11 @@ public record ContentsMeasurement(
     /** Standard deviation of the lasting error of the gauge, as an amount [mol]. */
     double offset_mol() {
         return molesPerPascal * gauge.offset_Pa();
+    }
+
+    /** Largest error of a working gauge, as an amount [mol]. */
+    double limit_mol() {
+        return molesPerPascal * gauge.limit_Pa();
     }
 
     /** Variance of what changes from reading to reading of one gauge [mol2]. */

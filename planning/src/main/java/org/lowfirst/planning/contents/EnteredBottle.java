@@ -37,9 +37,7 @@ record EnteredBottle(String bottle, double amount, double variance, List<Lasting
             ContentsMeasurement after,
             VolumeAssumptions volumes) {
         double amount_mol = after.amount() - before.amount();
-        double along_mol = after.molesPerPascal()
-                * after.gauge().slope()
-                * (after.shown().pascals() - before.shown().pascals());
+        double along_mol = along_mol(before, after);
         double scatter = square(after.repeat_mol()) + square(before.repeat_mol());
         double settled = varianceIfSettled(before) + varianceIfSettled(after);
         return new EnteredBottle(
@@ -50,6 +48,13 @@ record EnteredBottle(String bottle, double amount, double variance, List<Lasting
                         new Lasting("supply volume", amount_mol * supply.volumeShare(volumes)),
                         new Lasting("volume of " + bottle.name(), amount_mol * bottle.volumeShare(volumes)),
                         new Lasting("warm gas", warm_mol(after) - warm_mol(before))));
+    }
+
+    /** Standard deviation, along the scale of one gauge, of the difference of two readings [mol]. */
+    static double along_mol(ContentsMeasurement before, ContentsMeasurement after) {
+        return after.molesPerPascal()
+                * after.gauge().slope()
+                * (after.shown().pascals() - before.shown().pascals());
     }
 
     private static double varianceIfSettled(ContentsMeasurement m) {

@@ -46,12 +46,15 @@ public record Gauge(
      * calibration.
      */
     double offset_Pa(Instant at, GaugeAssumptions assumptions) {
-        double limit_Pa = limit().pascals();
-        double known_Pa = offset == null
-                ? limit_Pa / Math.sqrt(3.0)
+        double drift_Pa = assumptions.driftShare() * limit().pascals() * Math.sqrt(yearsSinceCalibration(at));
+        return Math.hypot(lasting_Pa(), drift_Pa);
+    }
+
+    /** As {@link #offset_Pa}, without drift. */
+    double lasting_Pa() {
+        return offset == null
+                ? limit().pascals() / Math.sqrt(3.0)
                 : offset.standardDeviation().pascals();
-        double drift_Pa = assumptions.driftShare() * limit_Pa * Math.sqrt(yearsSinceCalibration(at));
-        return Math.hypot(known_Pa, drift_Pa);
     }
 
     /** Standard deviation of one reading about the lasting error [Pa]: scatter, and rounding to the resolution. */

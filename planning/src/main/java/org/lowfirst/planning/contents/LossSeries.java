@@ -164,9 +164,7 @@ final class LossSeries {
 
     /** Variance of what an honest cylinder and gauge may wander between two readings [mol2]. */
     private double wander(ContentsMeasurement last, ContentsMeasurement next, double days) {
-        double along_mol = next.molesPerPascal()
-                * next.gauge().slope()
-                * (next.shown().pascals() - last.shown().pascals());
+        double along_mol = EnteredBottle.along_mol(last, next);
         double ordinary_mol = assumptions.filter().ordinaryLossShare() * level_mol;
         double otherGauge_mol2 = last.reading().gauge().equals(next.reading().gauge())
                 ? 0.0

@@ -30,10 +30,6 @@ public record MeteredCylinder(String name, Volume waterVolume, VolumeOrigin volu
 
     /** Standard deviation of the volume as a share of it. */
     double volumeShare(VolumeAssumptions assumptions) {
-        return switch (volume) {
-            case STAMPED -> assumptions.stamped();
-            case DERIVED -> assumptions.derived();
-            case ASSUMED -> assumptions.assumed();
-        };
+        return assumptions.share(volume);
     }
 }

@@ -154,7 +154,11 @@ public final class ReadingCheck {
 
     private GaugeErrors errors(GaugeReading reading, Gauge gauge) {
         GaugeAssumptions a = assumptions.gauges();
-        return new GaugeErrors(gauge.offset_Pa(reading.at(), a), gauge.repeat_Pa(a), gauge.slope(a));
+        return new GaugeErrors(
+                gauge.offset_Pa(reading.at(), a),
+                gauge.repeat_Pa(a),
+                gauge.slope(a),
+                gauge.limit().pascals());
     }
 
     private record Slopes(double rho, double perPascal, double perKelvin) {}

@@ -1,5 +1,7 @@
 package org.lowfirst.planning.contents;
 
+import org.lowfirst.planning.contents.MeteredCylinder.VolumeOrigin;
+
 /**
  * How well water volumes are known, as standard deviation / volume.
  *
@@ -14,5 +16,14 @@ public record VolumeAssumptions(double stamped, double derived, double assumed) 
                 file.positive("volume.stamped.sd_share"),
                 file.positive("volume.derived.sd_share"),
                 file.positive("volume.assumed.sd_share"));
+    }
+
+    /** Standard deviation / volume. */
+    double share(VolumeOrigin origin) {
+        return switch (origin) {
+            case STAMPED -> stamped;
+            case DERIVED -> derived;
+            case ASSUMED -> assumed;
+        };
     }
 }

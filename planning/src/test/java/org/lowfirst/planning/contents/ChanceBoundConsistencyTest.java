@@ -25,7 +25,7 @@ class ChanceBoundConsistencyTest {
                 GaugePressure.ofBar(150),
                 new GasTemperature(Given.measured(15).value(), 0.0, GasTemperature.Known.MEASURED));
         return new ContentsMeasurement(
-                reading, 300.0 + 2.0 * chance.nextGaussian(), 2e-5, -1.0, new GaugeErrors(0.0, 1e5, 0.0));
+                reading, 300.0 + 2.0 * chance.nextGaussian(), 2e-5, -1.0, new GaugeErrors(0.0, 1e5, 0.0, 5e5));
     }
 
     @ParameterizedTest

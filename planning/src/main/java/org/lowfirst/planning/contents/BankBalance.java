@@ -1,0 +1,117 @@
+package org.lowfirst.planning.contents;
+
+import java.util.List;
+
+/** What left the supplies against what entered bottles, or was billed. */
+public final class BankBalance {
+
+    private final ContentsAssumptions assumptions;
+
+    public BankBalance(ContentsAssumptions assumptions) {
+        this.assumptions = assumptions;
+    }
+
+    /**
+     * One supply between two readings.
+     *
+     * @param supply the supply
+     * @param before before the first stage
+     * @param after after the last
+     */
+    public record SupplyDrop(MeteredCylinder supply, ContentsMeasurement before, ContentsMeasurement after) {}
+
+    /**
+     * What one supply's gauge alone may be off.
+     *
+     * @param supply its name
+     * @param drop gas it lost by its readings [mol]
+     * @param limit what the limit of its gauge is worth there [mol]
+     */
+    public record SupplyAllowance(String supply, double drop, double limit) {}
+
+    /**
+     * The comparison.
+     *
+     * @param code inside gauge uncertainty, watch, or wrong valve or unrecorded fill
+     * @param left gas that left the supplies [mol]
+     * @param entered gas that entered bottles [mol]
+     * @param difference left - entered [mol]
+     * @param standardDeviation of the difference [mol]
+     * @param chanceOfNoise chance that noise alone makes a difference at least this large, either way
+     * @param supplies what each gauge may be off
+     * @param possible what can be behind it, likeliest first; empty when inside gauge uncertainty
+     */
+    public record Balance(
+            VerdictCode code,
+            double left,
+            double entered,
+            double difference,
+            double standardDeviation,
+            double chanceOfNoise,
+            List<SupplyAllowance> supplies,
+            List<Cause> possible) {
+
+        public Balance {
+            supplies = List.copyOf(supplies);
+            possible = List.copyOf(possible);
+        }
+    }
+
+    /**
+     * @param drops every supply that was or may have been opened
+     * @param entered gas that entered the bottles, with its spread
+     */
+    public Balance compare(List<SupplyDrop> drops, ContentsEstimate entered) {
+        double left_mol = 0.0;
+        double variance = entered.standardDeviation() * entered.standardDeviation();
+        for (SupplyDrop drop : drops) {
+            left_mol += drop.before().amount() - drop.after().amount();
+            variance += variance(drop);
+        }
+        double difference_mol = left_mol - entered.mean();
+        double deviation_mol = Math.sqrt(variance);
+        double chance = Gaussian.beyond(difference_mol / deviation_mol);
+        VerdictCode code = code(chance);
+        return new Balance(
+                code,
+                left_mol,
+                entered.mean(),
+                difference_mol,
+                deviation_mol,
+                chance,
+                drops.stream().map(BankBalance::allowance).toList(),
+                code == VerdictCode.INSIDE_GAUGE_UNCERTAINTY ? List.of() : possible(difference_mol));
+    }
+
+    private VerdictCode code(double chance) {
+        if (chance <= assumptions.verdicts().likelyChance()) {
+            return VerdictCode.LIKELY_WRONG_VALVE_OR_UNRECORDED_FILL;
+        }
+        return chance <= assumptions.verdicts().watchChance()
+                ? VerdictCode.WATCH
+                : VerdictCode.INSIDE_GAUGE_UNCERTAINTY;
+    }
+
+    private static List<Cause> possible(double difference_mol) {
+        return difference_mol > 0.0
+                ? List.of(Cause.UNRECORDED_FILL, Cause.LEAK, Cause.BOTTLE_VOLUME)
+                : List.of(Cause.OTHER_SOURCE, Cause.BOTTLE_VOLUME);
+    }
+
+    private double variance(SupplyDrop drop) {
+        double along_mol = EnteredBottle.along_mol(drop.before(), drop.after());
+        double volume_mol = drop.supply().volumeShare(assumptions.volumes())
+                * (drop.before().amount() - drop.after().amount());
+        return drop.before().changingVariance()
+                + drop.after().changingVariance()
+                + along_mol * along_mol
+                + volume_mol * volume_mol;
+    }
+
+    private static SupplyAllowance allowance(SupplyDrop drop) {
+        return new SupplyAllowance(
+                drop.supply().name(),
+                drop.before().amount() - drop.after().amount(),
+                drop.after().limit_mol());
+    }
+}

@@ -1,0 +1,61 @@
+package org.lowfirst.planning.contents;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.planning.FillPlan;
+
+/**
+ * A plan with the spread of what its gauges will show.
+ *
+ * @param plan the plan
+ * @param stages one for each step of the plan
+ * @param reach what the bottle would come to were the valve left open at every supply
+ * @param chanceReaches chance that it comes to its stop
+ * @param last the last complete fill the plan counts, and how sure it is; null when it counts none
+ * @param next the fill after it, and where that stops; null when counting ended
+ */
+public record FillSpread(
+        FillPlan plan,
+        List<StageSpread> stages,
+        Spread reach,
+        double chanceReaches,
+        @Nullable CountedFill last,
+        @Nullable CountedFill next) {
+
+    /**
+     * A reading to come.
+     *
+     * @param expected what the gauge will show
+     * @param standardDeviation of that, the scatter of the reading itself included
+     */
+    public record Spread(GaugePressure expected, GaugePressure standardDeviation) {
+
+        /** "113 bar, within 3": the half-width that covers it with 95 % chance. */
+        public GaugePressure within95() {
+            return new GaugePressure(Gaussian.TWO_SIDED_95 * standardDeviation.pascals());
+        }
+    }
+
+    /**
+     * What both gauges show at the end of a stage.
+     *
+     * @param supply name of the supply
+     * @param bottle the bottle's gauge; no spread where the valve is shut at the stop reading
+     * @param supplyAfter the supply's gauge
+     */
+    public record StageSpread(String supply, Spread bottle, Spread supplyAfter) {}
+
+    /**
+     * One fill of several like it, counted from the bank as it is.
+     *
+     * @param number 1 for this one
+     * @param reach what it would come to were the valve left open
+     * @param chanceReaches chance that it comes to its stop
+     */
+    public record CountedFill(int number, Spread reach, double chanceReaches) {}
+
+    public FillSpread {
+        stages = List.copyOf(stages);
+    }
+}
