@@ -32,9 +32,9 @@ final class PlanSentences {
             addShortfall(notes, remedies);
         }
         if (plan.fullestFirst().savedFills() > 0) {
-            notes.add("Opening the fullest supply first would give %s such fills from this bank; lowest first gives %s."
+            notes.add("Opening the fullest supply first would give %s from this bank; lowest first gives %s."
                     .formatted(
-                            numberOrNone(plan.fullestFirst().fillsLeft().complete()),
+                            suchFills(plan.fullestFirst().fillsLeft().complete()),
                             plan.fillsLeft().complete()));
         }
         return notes;
@@ -56,10 +56,10 @@ final class PlanSentences {
                     .formatted(
                             units.show(stop.bench()),
                             units.show(stop.reference()),
-                            units.show(stop.reading()),
+                            units.showRoundedDown(stop.reading()),
                             units.show(service),
                             bottle,
-                            units.show(stop.reading())));
+                            units.showRoundedDown(stop.reading())));
         }
     }
 
@@ -97,7 +97,7 @@ final class PlanSentences {
                         .formatted(units.showRoundedUp(least), choice.supply());
     }
 
-    private static String numberOrNone(int n) {
-        return n == 0 ? "no" : String.format(Locale.ROOT, "%,d", n);
+    private static String suchFills(int n) {
+        return n == 0 ? "no such fill" : String.format(Locale.ROOT, "%,d such fill%s", n, n == 1 ? "" : "s");
     }
 }

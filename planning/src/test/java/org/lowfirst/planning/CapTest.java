@@ -49,8 +49,8 @@ final class CapTest {
         assertThat(plan.stop().cap()).isEqualTo(Cap.COLD_BENCH);
         assertThat(plan.reaches()).isTrue();
         assertThat(plan.notes(ShownUnits.US))
-                .startsWith("The bench is at 50 F. Warmed up to 70 F, a bottle shut at 1,909 psi reads its service"
-                        + " pressure of 2,015 psi: R1 is shut at 1,909 psi.");
+                .startsWith("The bench is at 50 F. Warmed up to 70 F, a bottle shut at 1,908 psi reads its service"
+                        + " pressure of 2,015 psi: R1 is shut at 1,908 psi.");
     }
 
     @Test
