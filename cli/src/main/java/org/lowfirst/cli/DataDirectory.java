@@ -31,7 +31,8 @@ final class DataDirectory {
             return folder.resolve("Lowfirst");
         }
         String xdg = environment.getOrDefault("XDG_DATA_HOME", "");
-        Path folder = xdg.startsWith("/") ? Path.of(xdg) : home.resolve(".local").resolve("share");
+        Path folder =
+                xdg.startsWith("/") ? Path.of(xdg) : home.resolve(".local").resolve("share");
         return folder.resolve("lowfirst");
     }
 

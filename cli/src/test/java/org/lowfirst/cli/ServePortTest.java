@@ -11,7 +11,7 @@ final class ServePortTest {
 
     @Test
     void aTakenPortIsPassedOver() throws IOException {
-        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             int port = ServePort.freeFrom(taken.getLocalPort(), "127.0.0.1");
             assertThat(port).isGreaterThan(taken.getLocalPort()).isLessThan(taken.getLocalPort() + 20);
         }
