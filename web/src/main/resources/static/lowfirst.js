@@ -4,11 +4,6 @@
   function firstFault(root) {
     return root.querySelector("[aria-invalid='true']") || root.querySelector("[data-focus]");
   }
-  // After a page arrives, go to the first field that was refused.
-  function arrive() {
-    var fault = firstFault(document);
-    if (fault) { fault.focus(); }
-  }
   // A lost link must not lose what was typed: the page stays, and says that nothing was sent.
   function lost() {
     var box = document.getElementById("link-lost");
@@ -20,6 +15,7 @@
     var box = document.getElementById("link-lost");
     if (box) { box.hidden = true; }
   });
+  // After a part or a whole page was exchanged, go to the first field that was refused, else to its heading.
   document.addEventListener("htmx:afterSettle", function (event) {
     if (event.detail && event.detail.target === document.body) {
       var fault = firstFault(document);
@@ -28,5 +24,4 @@
       if (!fault) { window.scrollTo(0, 0); }
     }
   });
-  if (document.readyState === "loading") { document.addEventListener("DOMContentLoaded", arrive); } else { arrive(); }
 })();

@@ -5,12 +5,14 @@ import org.lowfirst.web.bank.ReadingsPages;
 import org.lowfirst.web.bank.SupplyPages;
 import org.lowfirst.web.bottles.BottlePages;
 import org.lowfirst.web.bottles.BottlesPages;
+import org.lowfirst.web.echo.EchoPages;
 import org.lowfirst.web.fill.ChoosePages;
 import org.lowfirst.web.fill.DonePages;
 import org.lowfirst.web.fill.PlanPages;
 import org.lowfirst.web.fill.StepPages;
 import org.lowfirst.web.journal.EntryPages;
 import org.lowfirst.web.journal.JournalPages;
+import org.lowfirst.web.server.HealthPage;
 import org.lowfirst.web.server.PageRouting;
 import org.lowfirst.web.server.SecurityRules;
 import org.lowfirst.web.server.TroubleAdvice;
@@ -48,6 +50,8 @@ import org.springframework.context.annotation.Import;
     StepPages.class,
     DonePages.class,
     JournalPages.class,
-    EntryPages.class
+    EntryPages.class,
+    EchoPages.class,
+    HealthPage.class
 })
 class Pages {}

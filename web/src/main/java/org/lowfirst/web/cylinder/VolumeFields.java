@@ -3,6 +3,7 @@ package org.lowfirst.web.cylinder;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -109,8 +110,7 @@ public final class VolumeFields {
             reader.fault("nameplate", unreadable.problem());
             return null;
         }
-        ReferenceCondition condition =
-                rules == RuleSet.US ? ReferenceCondition.US_70F_1ATM : ReferenceCondition.ISO_15C_1ATM;
+        ReferenceCondition condition = conditionOf(text, rules);
         Evaluated<Volume> volume =
                 parsed.orElseThrow().waterVolume(Oxygen.schmidtWagner(), condition, StandardAtmosphere.PRESSURE);
         if (!(volume instanceof Evaluated.Value<Volume> found)) {
@@ -119,6 +119,13 @@ public final class VolumeFields {
         }
         BigDecimal litres = BigDecimal.valueOf(found.value().toLitres()).round(DERIVED);
         return new WaterVolume(new StatedVolume(litres, VolumeUnit.LITRE), VolumeBasis.NAMEPLATE, text);
+    }
+
+    /** A nameplate in psi counts at 70 F, one in bar at 15 C, whatever the rules of the bench (common practice, no source). */
+    private static ReferenceCondition conditionOf(String text, RuleSet rules) {
+        String typed = text.toLowerCase(Locale.ROOT);
+        boolean psi = typed.contains("psi") || (rules == RuleSet.US && !typed.contains("bar"));
+        return psi ? ReferenceCondition.US_70F_1ATM : ReferenceCondition.ISO_15C_1ATM;
     }
 
     private static StatedVolume middle(Size size) {

@@ -15,16 +15,16 @@ import org.lowfirst.station.Units;
 /** Writes quantities in the units of one bench, no finer than they can be read off. Immutable. */
 public final class Figures {
 
+    /** How digits are grouped. */
+    public static final Locale LOCALE = Locale.ENGLISH;
+
     private final Units units;
     private final QuantityFormat format;
 
-    /**
-     * @param units units of the bench
-     * @param locale how digits are grouped
-     */
-    public Figures(Units units, Locale locale) {
+    /** @param units units of the bench */
+    public Figures(Units units) {
         this.units = units;
-        this.format = QuantityFormat.of(locale);
+        this.format = QuantityFormat.of(LOCALE);
     }
 
     /** Unit of pressure of the bench. */

@@ -68,14 +68,20 @@ final class PlanWriter {
                         figures.pressureWithUnit(missing));
     }
 
+    /** The exchanges that would do it, best first; when none would, the best one and how far it comes. */
     private List<String> remedies(FillPlan plan) {
         @Nullable Remedies remedies = plan.remedies();
-        return remedies == null
-                ? List.of()
-                : remedies.exchanges().stream()
-                        .limit(MOST_EXCHANGES)
-                        .map(this::exchange)
-                        .toList();
+        if (remedies == null) {
+            return List.of();
+        }
+        List<ExchangeChoice> enough = remedies.exchanges().stream()
+                .filter(choice -> choice.reaches() || (choice.withFull() == null && choice.leastReading() != null))
+                .toList();
+        List<ExchangeChoice> shown = enough.isEmpty() ? remedies.exchanges() : enough;
+        return shown.stream()
+                .limit(enough.isEmpty() ? 1 : MOST_EXCHANGES)
+                .map(this::exchange)
+                .toList();
     }
 
     private String exchange(ExchangeChoice choice) {

@@ -1,7 +1,6 @@
 package org.lowfirst.web.workplace;
 
 import java.time.Instant;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.Amount;
 import org.lowfirst.gas.Oxygen;
@@ -32,7 +31,7 @@ public record BenchNow(Bench bench, Words words, Times times, Instant now) {
     }
 
     public Figures figures() {
-        return new Figures(bench.settings().units(), Locale.ENGLISH);
+        return new Figures(bench.settings().units());
     }
 
     public Place place() {

@@ -16,8 +16,8 @@ import org.lowfirst.web.words.Words;
 
 final class FiguresTest {
 
-    private final Figures metric = new Figures(Units.METRIC, Locale.ENGLISH);
-    private final Figures us = new Figures(Units.US, Locale.ENGLISH);
+    private final Figures metric = new Figures(Units.METRIC);
+    private final Figures us = new Figures(Units.US);
     private final Times times = new Times(Words.in(Locale.ENGLISH), ZoneOffset.UTC);
 
     @Test
