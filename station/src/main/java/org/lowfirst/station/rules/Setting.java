@@ -10,25 +10,36 @@ import org.lowfirst.gas.GaugePressure;
 /** A book on a day: the rules in force, and what they say together. */
 public record Setting(RuleBook book, LocalDate today) {
 
+    /**
+     * The rules in force, in the order of the book. Where none of a required kind is in force the first of the book stands in,
+     * so that a gap between two dates never opens the gate.
+     */
     List<FillRule> rules() {
-        return book.rules().stream()
-                .filter(rule -> rule.heading().inForce().on(today))
+        return book.rules().stream().filter(this::holds).toList();
+    }
+
+    private boolean holds(FillRule rule) {
+        if (rule.heading().inForce().on(today)) {
+            return true;
+        }
+        if (!rule.kind().required()) {
+            return false;
+        }
+        List<FillRule> sameKind = book.rules().stream()
+                .filter(other -> other.kind() == rule.kind())
                 .toList();
+        return sameKind.get(0).equals(rule)
+                && sameKind.stream()
+                        .noneMatch(other -> other.heading().inForce().on(today));
     }
 
     <R extends FillRule> Stream<R> rules(Class<R> type) {
         return rules().stream().filter(type::isInstance).map(type::cast);
     }
 
-    /** The first rule of a required kind in force; when none is, the book's own first, so that a gap never opens. */
+    /** The first rule of a required kind. */
     <R extends FillRule> R required(Class<R> type) {
-        return rules(type)
-                .findFirst()
-                .orElseGet(() -> book.rules().stream()
-                        .filter(type::isInstance)
-                        .map(type::cast)
-                        .findFirst()
-                        .orElseThrow());
+        return rules(type).findFirst().orElseThrow();
     }
 
     LocalDate lastDay(YearMonth start, int years) {
