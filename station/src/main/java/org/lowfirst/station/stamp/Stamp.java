@@ -45,13 +45,23 @@ public record Stamp(String line, Convention convention, List<Part> parts) {
                 .min(Comparator.naturalOrder());
     }
 
+    /** The latest date that is not to come; one to come is the next test, or a slip, and is named as ambiguous. */
     public Optional<Meaning.TestDate> findLatestTest() {
-        return meanings(Meaning.TestDate.class).max(Comparator.comparing(Meaning.TestDate::month));
+        return tests().max(Comparator.comparing(Meaning.TestDate::month));
     }
 
     /** The earliest date: manufacture and first test are stamped as one. */
     public Optional<Meaning.TestDate> findFirstTest() {
-        return meanings(Meaning.TestDate.class).min(Comparator.comparing(Meaning.TestDate::month));
+        return tests().min(Comparator.comparing(Meaning.TestDate::month));
+    }
+
+    private Stream<Meaning.TestDate> tests() {
+        return parts.stream()
+                .filter(part ->
+                        part.ambiguities().stream().noneMatch(way -> way.kind() == Ambiguity.Kind.TEST_OR_NEXT_TEST))
+                .map(Part::meaning)
+                .filter(Meaning.TestDate.class::isInstance)
+                .map(Meaning.TestDate.class::cast);
     }
 
     /** Parts that were not understood. */

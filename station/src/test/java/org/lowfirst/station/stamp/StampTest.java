@@ -54,6 +54,14 @@ class StampTest {
     }
 
     @Test
+    void aMonthToComeIsNotALatestTest() {
+        Stamp stamp = Stamp.read("PH300BAR 2021/06 2031/06", Convention.EUROPEAN, TODAY);
+
+        assertThat(stamp.findLatestTest().orElseThrow().month()).isEqualTo(YearMonth.of(2021, 6));
+        assertThat(stamp.ambiguous()).extracting(Part::text).containsExactly("2031/06");
+    }
+
+    @Test
     void shortYearsAreTheLatestNotToCome() {
         assertThat(TestDates.year("26", TODAY)).isEqualTo(2026);
         assertThat(TestDates.year("27", TODAY)).isEqualTo(1927);
