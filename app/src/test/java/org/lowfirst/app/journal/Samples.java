@@ -1,0 +1,138 @@
+package org.lowfirst.app.journal;
+
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.lowfirst.gas.PressureUnit;
+import org.lowfirst.gas.TemperatureUnit;
+import org.lowfirst.gas.VolumeUnit;
+import org.lowfirst.station.BenchId;
+import org.lowfirst.station.BottleDetails;
+import org.lowfirst.station.BottleId;
+import org.lowfirst.station.EntryKey;
+import org.lowfirst.station.Fact;
+import org.lowfirst.station.FillId;
+import org.lowfirst.station.Material;
+import org.lowfirst.station.Origin;
+import org.lowfirst.station.Reading;
+import org.lowfirst.station.RuleSet;
+import org.lowfirst.station.Settings;
+import org.lowfirst.station.Stage;
+import org.lowfirst.station.StatedAbsolutePressure;
+import org.lowfirst.station.StatedPressure;
+import org.lowfirst.station.StatedTemperature;
+import org.lowfirst.station.StatedVolume;
+import org.lowfirst.station.SupplyDetails;
+import org.lowfirst.station.SupplyId;
+import org.lowfirst.station.Surroundings;
+import org.lowfirst.station.Units;
+import org.lowfirst.station.VolumeBasis;
+import org.lowfirst.station.WaterVolume;
+
+/** One fact of each kind, with every member filled and with the optional ones left out. */
+final class Samples {
+
+    static final BenchId BENCH = new BenchId("larkmoor");
+    static final SupplyId A = new SupplyId("supply-a");
+    static final SupplyId B = new SupplyId("supply-b");
+    static final BottleId BOTTLE = new BottleId("m-03");
+    static final FillId FILL = new FillId("fill-1");
+    static final Instant TEN = Instant.parse("2026-06-14T10:00:00Z");
+
+    private Samples() {}
+
+    static Settings settings() {
+        return new Settings(
+                "Larkmoor Gliders",
+                new Units(PressureUnit.BAR, TemperatureUnit.CELSIUS, VolumeUnit.LITRE),
+                RuleSet.EU,
+                new Surroundings(
+                        StatedTemperature.of("20", TemperatureUnit.CELSIUS),
+                        StatedAbsolutePressure.of("101.325", PressureUnit.KILOPASCAL),
+                        StatedVolume.of("0.05", VolumeUnit.LITRE)),
+                bar("200"),
+                List.of("Ida", "Tom"));
+    }
+
+    static StatedPressure bar(String value) {
+        return StatedPressure.of(value, PressureUnit.BAR);
+    }
+
+    static Reading reads(String bar) {
+        return new Reading(bar(bar), TEN, StatedTemperature.of("18.50", TemperatureUnit.CELSIUS), false, "gauge 2");
+    }
+
+    static Reading assumed(String psi) {
+        return new Reading(
+                StatedPressure.of(psi, PressureUnit.PSI),
+                TEN.plusMillis(1),
+                StatedTemperature.of("70", TemperatureUnit.FAHRENHEIT),
+                true,
+                null);
+    }
+
+    static SupplyDetails supply() {
+        return new SupplyDetails(
+                "A",
+                "K 4711",
+                new WaterVolume(
+                        StatedVolume.of("43.2", VolumeUnit.LITRE), VolumeBasis.NAMEPLATE, "244 cu ft at 2,200 psi"),
+                bar("200"));
+    }
+
+    static BottleDetails bottle() {
+        return new BottleDetails(
+                "M-03",
+                "Ida",
+                WaterVolume.stamped(StatedVolume.of("5.0", VolumeUnit.LITRE)),
+                bar("200"),
+                Material.STEEL,
+                bar("150"));
+    }
+
+    static Map<String, Fact> facts() {
+        Map<String, Fact> facts = new LinkedHashMap<>();
+        facts.put("bench.opened", new Fact.BenchOpened(settings()));
+        facts.put("bench.settings-changed", new Fact.SettingsChanged(settings()));
+        facts.put("supply.connected", new Fact.SupplyConnected(A, supply(), reads("62")));
+        facts.put("supply.amended", new Fact.SupplyAmended(A, supply()));
+        facts.put("supply.removed", new Fact.SupplyRemoved(A, reads("44"), "to the supplier"));
+        facts.put("supply.removed.least", new Fact.SupplyRemoved(A, null, "leaks"));
+        facts.put("supplies.two-opened-together", new Fact.TwoOpenedTogether(A, B, reads("90"), assumed("1305")));
+        facts.put("supplies.two-opened-together.least", new Fact.TwoOpenedTogether(A, B, null, null));
+        facts.put("bottle.registered", new Fact.BottleRegistered(BOTTLE, bottle(), reads("40")));
+        facts.put(
+                "bottle.registered.least",
+                new Fact.BottleRegistered(
+                        BOTTLE, new BottleDetails("R1", "", bottle().waterVolume(), bar("200"), null, null), null));
+        facts.put("bottle.amended", new Fact.BottleAmended(BOTTLE, bottle()));
+        facts.put("bottle.retired", new Fact.BottleRetired(BOTTLE, "dented \"badly\"\nand rusty"));
+        facts.put("reading.taken", new Fact.ReadingTaken(A, assumed("2015")));
+        facts.put("reading.taken.bottle", new Fact.ReadingTaken(BOTTLE, reads("150.0")));
+        facts.put("fill.started", new Fact.FillStarted(FILL, BOTTLE, bar("150"), reads("40")));
+        facts.put(
+                "stage.recorded", new Fact.StageRecorded(FILL, new Stage(A, reads("60"), reads("62"), assumed("870"))));
+        facts.put("stage.recorded.least", new Fact.StageRecorded(FILL, new Stage(A, reads("60"), null, null)));
+        facts.put("fill.finished", new Fact.FillFinished(FILL, reads("150")));
+        facts.put("fill.abandoned", new Fact.FillAbandoned(FILL, "called away"));
+        facts.put(
+                "fill.recorded",
+                new Fact.FillRecorded(
+                        FILL,
+                        BOTTLE,
+                        bar("150"),
+                        reads("40"),
+                        reads("150"),
+                        List.of(new Stage(A, reads("60"), null, null))));
+        facts.put(
+                "fill.recorded.least", new Fact.FillRecorded(FILL, BOTTLE, null, reads("40"), reads("150"), List.of()));
+        facts.put("entry.corrected", new Fact.EntryCorrected(7, "typing slip", new Fact.ReadingTaken(A, reads("62"))));
+        facts.put("entry.corrected.least", new Fact.EntryCorrected(7, "never happened", null));
+        return facts;
+    }
+
+    static Origin origin(String key) {
+        return new Origin(new EntryKey(key), TEN.plusSeconds(60), TEN, "Ida");
+    }
+}
