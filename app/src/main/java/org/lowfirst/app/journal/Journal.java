@@ -93,9 +93,12 @@ public final class Journal implements AutoCloseable {
     /** The corrections of a bench in order of their numbers. */
     public List<Entry> listCorrections(BenchId bench) {
         return read(handle -> Table.select(
-                        handle, "bench = :bench AND kind = 'entry.corrected' AND seq >= :from ORDER BY seq", bench, 0)
-                .map(Rows.STORED)
-                .map(StoredEntry::entry)
+                        handle,
+                        Rows.ENTRY_COLUMNS,
+                        "bench = :bench AND kind = 'entry.corrected' AND seq >= :from ORDER BY seq",
+                        bench,
+                        0)
+                .map(Rows.ENTRY)
                 .list());
     }
 
@@ -116,9 +119,12 @@ public final class Journal implements AutoCloseable {
      */
     public <T> T inPlaceOrder(BenchId bench, Function<Iterator<Entry>, T> fold) {
         return read(handle -> Table.select(
-                        handle, "bench = :bench AND seq >= :from ORDER BY place_at, place, seq", bench, 0)
-                .map(Rows.STORED)
-                .map(StoredEntry::entry)
+                        handle,
+                        Rows.ENTRY_COLUMNS,
+                        "bench = :bench AND seq >= :from ORDER BY place_at, place, seq",
+                        bench,
+                        0)
+                .map(Rows.ENTRY)
                 .withIterator(fold::apply));
     }
 

@@ -14,24 +14,35 @@ import org.lowfirst.station.Origin;
 /** Rows of the table as entries. */
 final class Rows {
 
-    static final String COLUMNS =
-            "bench, seq, entry_key, kind, version, recorded_at, effective_at, author, payload," + " previous, hash";
+    /** What an entry is made of, without the chain. */
+    static final String ENTRY_COLUMNS =
+            "bench, seq, entry_key, kind, version, recorded_at, effective_at, author, payload";
+
+    static final String COLUMNS = ENTRY_COLUMNS + ", previous, hash";
+
+    static final RowMapper<Entry> ENTRY = Rows::entry;
 
     static final RowMapper<StoredEntry> STORED = Rows::stored;
 
     private Rows() {}
 
-    private static StoredEntry stored(ResultSet row, StatementContext context) throws SQLException {
-        String kind = row.getString(4);
-        int version = row.getInt(5);
-        String payload = row.getString(9);
-        Fact fact = FactCodecs.decode(kind, version, JsonText.parseObject(payload));
+    private static Entry entry(ResultSet row, StatementContext context) throws SQLException {
+        Fact fact = FactCodecs.decode(row.getString(4), row.getInt(5), JsonText.parseObject(row.getString(9)));
         Origin origin = new Origin(
                 new EntryKey(row.getString(3)),
                 Instant.ofEpochMilli(row.getLong(6)),
                 Instant.ofEpochMilli(row.getLong(7)),
                 row.getString(8));
-        Entry entry = new Entry(new BenchId(row.getString(1)), row.getLong(2), origin, fact);
-        return new StoredEntry(entry, kind, version, payload, row.getString(10), row.getString(11));
+        return new Entry(new BenchId(row.getString(1)), row.getLong(2), origin, fact);
+    }
+
+    private static StoredEntry stored(ResultSet row, StatementContext context) throws SQLException {
+        return new StoredEntry(
+                entry(row, context),
+                row.getString(4),
+                row.getInt(5),
+                row.getString(9),
+                row.getString(10),
+                row.getString(11));
     }
 }

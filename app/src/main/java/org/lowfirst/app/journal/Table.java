@@ -25,7 +25,11 @@ final class Table {
     private Table() {}
 
     static Query select(Handle handle, String where, BenchId bench, long from) {
-        return handle.createQuery("SELECT " + Rows.COLUMNS + " FROM entry WHERE " + where)
+        return select(handle, Rows.COLUMNS, where, bench, from);
+    }
+
+    static Query select(Handle handle, String columns, String where, BenchId bench, long from) {
+        return handle.createQuery("SELECT " + columns + " FROM entry WHERE " + where)
                 .bind("bench", bench.value())
                 .bind("from", from);
     }
