@@ -21,6 +21,8 @@ public enum Rule {
     SERVICE_PRESSURE_NOT_ABOVE_ZERO,
     /** Outside what cylinders are usually marked with; most often the unit is wrong. */
     SERVICE_PRESSURE_UNUSUAL(true),
+    /** Above what any cylinder is made for and the gas is computed for. */
+    SERVICE_PRESSURE_IMPOSSIBLE,
     HOSE_VOLUME_UNUSUAL(true),
     FULL_SUPPLY_NOT_ABOVE_ZERO,
     AMBIENT_OUT_OF_RANGE,

@@ -63,6 +63,11 @@ public final class RuleFigures {
         return pressure("service_pressure_highest");
     }
 
+    /** No cylinder is marked above this. */
+    public StatedPressure possibleServicePressure() {
+        return pressure("service_pressure_possible");
+    }
+
     /** Below this water volume the person is asked to look again. */
     public StatedVolume lowestWaterVolume() {
         return volume("water_volume_lowest");

@@ -52,12 +52,20 @@ class RegisterTest {
     }
 
     @Test
-    void aServicePressureInTheWrongUnitIsAskedAbout() {
-        BottleDetails details = new BottleDetails("M-04", "Tom", litres("3"), bar("2015"), null, null);
+    void anUnusualServicePressureIsAskedAboutAndTakenOnceConfirmed() {
+        BottleDetails details = new BottleDetails("M-04", "Tom", litres("3"), bar("450"), null, null);
         Command command = new Command.RegisterBottle(M_04, details, null);
         assertThat(given().when(command))
-                .isEqualTo(new Refused(Rule.SERVICE_PRESSURE_UNUSUAL, "M-04", bar("2015"), bar("420")));
+                .isEqualTo(new Refused(Rule.SERVICE_PRESSURE_UNUSUAL, "M-04", bar("450"), bar("420")));
         assertThat(given().when(command, true)).isInstanceOf(Accepted.class);
+    }
+
+    @Test
+    void psiTypedIntoABarBenchIsNoServicePressure() {
+        BottleDetails details = new BottleDetails("M-04", "Tom", litres("3"), bar("2015"), null, null);
+        Command command = new Command.RegisterBottle(M_04, details, null);
+        assertThat(given().when(command, true))
+                .isEqualTo(new Refused(Rule.SERVICE_PRESSURE_IMPOSSIBLE, "M-04", bar("2015"), bar("470")));
     }
 
     @Test

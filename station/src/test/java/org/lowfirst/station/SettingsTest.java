@@ -31,8 +31,8 @@ class SettingsTest {
     }
 
     @Test
-    void aFullSupplyInTheWrongUnitIsAskedAbout() {
-        assertThat(open(with("Bench", USUAL, bar("2900")))).isInstanceOfSatisfying(Refused.class, refused -> {
+    void anUnusualFullSupplyIsAskedAbout() {
+        assertThat(open(with("Bench", USUAL, bar("29")))).isInstanceOfSatisfying(Refused.class, refused -> {
             assertThat(refused.rule()).isEqualTo(Rule.SERVICE_PRESSURE_UNUSUAL);
             assertThat(refused.confirmable()).isTrue();
         });

@@ -1,28 +1,77 @@
 package org.lowfirst.app.bench;
 
+import java.time.Clock;
+import java.util.Locale;
+import org.lowfirst.app.journal.Journal;
+import org.lowfirst.gas.EquationOfState;
+
 /** The use cases over one database, wired together. Thread-safe. */
-public interface Benches extends AutoCloseable {
+public final class Benches implements AutoCloseable {
 
-    OpeningABench openingABench();
+    private final Recorder recorder;
+    private final GasCount count;
+    private final BenchPlanner planner;
+    private final Locale locale;
 
-    KeepingTheBank keepingTheBank();
+    /**
+     * @param journal the database; closed with this
+     * @param gas what is in the cylinders
+     * @param locale language of the sentences
+     */
+    public Benches(Journal journal, Clock clock, EquationOfState gas, Locale locale) {
+        this.count = new GasCount(gas);
+        this.recorder = new Recorder(journal, clock, count);
+        this.planner = new BenchPlanner(count);
+        this.locale = locale;
+    }
 
-    TakingReadings takingReadings();
+    public OpeningABench openingABench() {
+        return new OpeningABench(recorder);
+    }
 
-    RegisteringBottles registeringBottles();
+    public KeepingTheBank keepingTheBank() {
+        return new KeepingTheBank(recorder, count);
+    }
 
-    PlanningAFill planningAFill();
+    public TakingReadings takingReadings() {
+        return new TakingReadings(recorder);
+    }
 
-    GuidingAFill guidingAFill();
+    public RegisteringBottles registeringBottles() {
+        return new RegisteringBottles(recorder);
+    }
 
-    CorrectingAnEntry correctingAnEntry();
+    public PlanningAFill planningAFill() {
+        return new PlanningAFill(recorder, planner);
+    }
 
-    ReadingTheJournal readingTheJournal();
+    public GuidingAFill guidingAFill() {
+        return new GuidingAFill(recorder, planner, count, locale);
+    }
 
-    LoadingTheDemoBench loadingTheDemoBench();
+    public CorrectingAnEntry correctingAnEntry() {
+        return new CorrectingAnEntry(recorder);
+    }
 
-    RemovingTheDemo removingTheDemo();
+    public ReadingTheJournal readingTheJournal() {
+        return new ReadingTheJournal(recorder, locale);
+    }
+
+    public LoadingTheDemoBench loadingTheDemoBench() {
+        return new LoadingTheDemoBench(recorder);
+    }
+
+    public RemovingTheDemo removingTheDemo() {
+        return new RemovingTheDemo(recorder);
+    }
+
+    /** The journals behind the benches, for export, import and verification. */
+    public Journal journal() {
+        return recorder.journal();
+    }
 
     @Override
-    void close();
+    public void close() {
+        recorder.journal().close();
+    }
 }

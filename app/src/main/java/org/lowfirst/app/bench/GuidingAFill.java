@@ -1,32 +1,76 @@
 package org.lowfirst.app.bench;
 
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.planning.PlanOutcome;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.Command.AbandonFill;
 import org.lowfirst.station.Command.FinishFill;
 import org.lowfirst.station.Command.RecordFill;
 import org.lowfirst.station.Command.RecordStage;
 import org.lowfirst.station.Command.StartFill;
+import org.lowfirst.station.OpenFill;
+import org.lowfirst.station.SupplyId;
 
 /** Guides a fill valve by valve and records what happens. Each stage is an entry of its own. */
-public interface GuidingAFill {
+public final class GuidingAFill {
 
-    Recording start(BenchId bench, StartFill command, Submission submission);
+    private final Recorder recorder;
+    private final BenchPlanner planner;
+    private final GasCount count;
+    private final Wording wording;
+
+    GuidingAFill(Recorder recorder, BenchPlanner planner, GasCount count, Locale locale) {
+        this.wording = Wording.in(locale);
+        this.recorder = recorder;
+        this.planner = planner;
+        this.count = count;
+    }
+
+    public Recording start(BenchId bench, StartFill command, Submission submission) {
+        return recorder.record(bench, command, submission);
+    }
 
     /**
      * What to show now.
      *
+     * <p>A position at {@link Phase#OPEN_SUPPLY} without a supply means "whatever comes next": the supply the plan has next, or
+     * the end when it has none.
+     *
      * @param position where the client stands; null when it does not know, then the guide asks for the valves
+     * @throws java.util.NoSuchElementException when there is no such bench
      */
-    Guide guide(BenchId bench, @Nullable Position position);
+    public Guide guide(BenchId bench, @Nullable Position position) {
+        BenchState state = recorder.getState(bench);
+        OpenFill fill = state.bench().openFill().orElse(null);
+        if (fill == null) {
+            return new Guide.NoFill();
+        }
+        PlanOutcome rest = planner.plan(state, fill.bottle(), fill.target(), fill.bottleNow());
+        BankNow bank = BankNow.of(state, fill.bottleNow().temperature().temperature(), count);
+        ValveBoard board = new ValveBoard(bank, wording);
+        return new GuideBook(state, fill, board, rest, supply -> planFrom(state, fill, supply), count).guide(position);
+    }
+
+    private PlanOutcome planFrom(BenchState state, OpenFill fill, SupplyId supply) {
+        return planner.planFrom(state, supply, fill.bottle(), fill.target(), fill.bottleNow());
+    }
 
     /** A reading that differs from the plan is taken as what happened; the guide goes on from it. */
-    Recording recordStage(BenchId bench, RecordStage command, Submission submission);
+    public Recording recordStage(BenchId bench, RecordStage command, Submission submission) {
+        return recorder.record(bench, command, submission);
+    }
 
-    Recording finish(BenchId bench, FinishFill command, Submission submission);
+    public Recording finish(BenchId bench, FinishFill command, Submission submission) {
+        return recorder.record(bench, command, submission);
+    }
 
-    Recording abandon(BenchId bench, AbandonFill command, Submission submission);
+    public Recording abandon(BenchId bench, AbandonFill command, Submission submission) {
+        return recorder.record(bench, command, submission);
+    }
 
     /** A whole fill entered afterwards. */
-    Recording recordFill(BenchId bench, RecordFill command, Submission submission);
+    public Recording recordFill(BenchId bench, RecordFill command, Submission submission) {
+        return recorder.record(bench, command, submission);
+    }
 }

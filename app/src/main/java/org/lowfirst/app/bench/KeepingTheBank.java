@@ -1,26 +1,78 @@
 package org.lowfirst.app.bench;
 
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.gas.Temperature;
+import org.lowfirst.gas.Volume;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.Command.AmendSupply;
 import org.lowfirst.station.Command.ConnectSupply;
 import org.lowfirst.station.Command.RecordTwoOpenTogether;
 import org.lowfirst.station.Command.RemoveSupply;
+import org.lowfirst.station.Settings;
+import org.lowfirst.station.Supply;
 
 /** Shows the bank and keeps it: supplies come, go, and are sometimes open together. */
-public interface KeepingTheBank {
+public final class KeepingTheBank {
+
+    private final Recorder recorder;
+    private final GasCount count;
+
+    KeepingTheBank(Recorder recorder, GasCount count) {
+        this.recorder = recorder;
+        this.count = count;
+    }
 
     /**
-     * The bank now, rank 1 first.
+     * The bank now at the bench's usual temperature, rank 1 first.
      *
      * @throws java.util.NoSuchElementException when there is no such bench
      */
-    BankView bank(BenchId bench);
+    public BankView bank(BenchId bench) {
+        BenchState state = recorder.getState(bench);
+        Settings settings = state.bench().settings();
+        Temperature usual = settings.surroundings().usualTemperature().temperature();
+        List<SupplyView> views = new ArrayList<>();
+        for (BankNow.Shown shown : BankNow.of(state, usual, count).supplies()) {
+            Supply supply = shown.supply();
+            views.add(new SupplyView(
+                    supply,
+                    views.size() + 1,
+                    shown.reading(),
+                    shown.drawn(),
+                    shown.contents(),
+                    level(shown, settings, usual),
+                    Duration.between(supply.latest().at(), recorder.clock().instant())));
+        }
+        return new BankView(state.bench(), views);
+    }
 
-    Recording connect(BenchId bench, ConnectSupply command, Submission submission);
+    /** Contents as a share of what a supply holds that reads full at the usual temperature. */
+    private @Nullable Double level(BankNow.Shown shown, Settings settings, Temperature usual) {
+        Volume water = shown.supply().details().waterVolume().stated().volume();
+        GaugePressure full = settings.fullSupply().gauge();
+        double full_mol = count.contents(
+                        water, full, usual, settings.surroundings().ambient().absolute())
+                .moles();
+        return full_mol > 0.0 ? shown.contents().moles() / full_mol : null;
+    }
 
-    Recording amend(BenchId bench, AmendSupply command, Submission submission);
+    public Recording connect(BenchId bench, ConnectSupply command, Submission submission) {
+        return recorder.record(bench, command, submission);
+    }
 
-    Recording remove(BenchId bench, RemoveSupply command, Submission submission);
+    public Recording amend(BenchId bench, AmendSupply command, Submission submission) {
+        return recorder.record(bench, command, submission);
+    }
 
-    Recording recordTwoOpenTogether(BenchId bench, RecordTwoOpenTogether command, Submission submission);
+    public Recording remove(BenchId bench, RemoveSupply command, Submission submission) {
+        return recorder.record(bench, command, submission);
+    }
+
+    public Recording recordTwoOpenTogether(BenchId bench, RecordTwoOpenTogether command, Submission submission) {
+        return recorder.record(bench, command, submission);
+    }
 }

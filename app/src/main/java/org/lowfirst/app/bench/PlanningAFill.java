@@ -7,12 +7,22 @@ import org.lowfirst.station.Reading;
 import org.lowfirst.station.StatedPressure;
 
 /** Plans a fill on the bank as it stands now. Enters nothing. */
-public interface PlanningAFill {
+public final class PlanningAFill {
+
+    private final Recorder recorder;
+    private final BenchPlanner planner;
+
+    PlanningAFill(Recorder recorder, BenchPlanner planner) {
+        this.recorder = recorder;
+        this.planner = planner;
+    }
 
     /**
      * @param target settled gauge reading wanted
      * @param before what the bottle's gauge shows, settled, at the temperature all is planned for
      * @throws java.util.NoSuchElementException when there is no such bench or bottle
      */
-    PlanOutcome plan(BenchId bench, BottleId bottle, StatedPressure target, Reading before);
+    public PlanOutcome plan(BenchId bench, BottleId bottle, StatedPressure target, Reading before) {
+        return planner.plan(recorder.getState(bench), bottle, target, before);
+    }
 }

@@ -1,5 +1,6 @@
 package org.lowfirst.app.bench;
 
+import java.util.Comparator;
 import java.util.List;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.Bottle;
@@ -8,14 +9,37 @@ import org.lowfirst.station.Command.RegisterBottle;
 import org.lowfirst.station.Command.RetireBottle;
 
 /** Keeps the register of bottles. */
-public interface RegisteringBottles {
+public final class RegisteringBottles {
 
-    /** Bottles in use, by name; then the retired ones. */
-    List<Bottle> listBottles(BenchId bench);
+    private static final Comparator<Bottle> ORDER = Comparator.comparing(Bottle::status)
+            .thenComparing(bottle -> bottle.details().name(), String.CASE_INSENSITIVE_ORDER);
 
-    Recording register(BenchId bench, RegisterBottle command, Submission submission);
+    private final Recorder recorder;
 
-    Recording amend(BenchId bench, AmendBottle command, Submission submission);
+    RegisteringBottles(Recorder recorder) {
+        this.recorder = recorder;
+    }
 
-    Recording retire(BenchId bench, RetireBottle command, Submission submission);
+    /**
+     * Bottles in use, by name; then the retired ones.
+     *
+     * @throws java.util.NoSuchElementException when there is no such bench
+     */
+    public List<Bottle> listBottles(BenchId bench) {
+        return recorder.getState(bench).bench().listBottles().stream()
+                .sorted(ORDER)
+                .toList();
+    }
+
+    public Recording register(BenchId bench, RegisterBottle command, Submission submission) {
+        return recorder.record(bench, command, submission);
+    }
+
+    public Recording amend(BenchId bench, AmendBottle command, Submission submission) {
+        return recorder.record(bench, command, submission);
+    }
+
+    public Recording retire(BenchId bench, RetireBottle command, Submission submission) {
+        return recorder.record(bench, command, submission);
+    }
 }

@@ -4,7 +4,15 @@ import org.lowfirst.station.BenchId;
 import org.lowfirst.station.Command.TakeReading;
 
 /** Takes what the gauges show. */
-public interface TakingReadings {
+public final class TakingReadings {
 
-    Recording take(BenchId bench, TakeReading command, Submission submission);
+    private final Recorder recorder;
+
+    TakingReadings(Recorder recorder) {
+        this.recorder = recorder;
+    }
+
+    public Recording take(BenchId bench, TakeReading command, Submission submission) {
+        return recorder.record(bench, command, submission);
+    }
 }

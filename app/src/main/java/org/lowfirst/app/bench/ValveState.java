@@ -8,6 +8,11 @@ package org.lowfirst.app.bench;
  */
 public record ValveState(Valve valve, String name, Setting setting, boolean act) {
 
+    /** The same valve with nothing to do. */
+    ValveState atRest() {
+        return new ValveState(valve, name, setting, false);
+    }
+
     /** How a valve stands. */
     public enum Setting {
         SHUT,

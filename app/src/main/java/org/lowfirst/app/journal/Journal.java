@@ -102,6 +102,23 @@ public final class Journal implements AutoCloseable {
                 .list());
     }
 
+    /**
+     * Entries that came late: recorded after {@code entry}, yet they count before it.
+     *
+     * @param entry an entry of the journal
+     */
+    public List<Entry> listLaterRecordedBefore(Entry entry) {
+        return read(handle -> Table.select(
+                        handle,
+                        Rows.ENTRY_COLUMNS,
+                        "bench = :bench AND late = 1 AND seq > :from AND place_at < :at ORDER BY seq",
+                        entry.bench(),
+                        entry.seq())
+                .bind("at", entry.origin().effectiveAt().toEpochMilli())
+                .map(Rows.ENTRY)
+                .list());
+    }
+
     /** Shows every entry in order of number, one at a time. */
     public void forEachBySeq(BenchId bench, Consumer<StoredEntry> action) {
         read(handle -> {

@@ -18,9 +18,9 @@ final class Table {
     /** Sorts before every time. */
     private static final long FIRST_OF_ALL = Long.MIN_VALUE;
 
-    private static final String INSERT = "INSERT INTO entry (" + Rows.COLUMNS + ", place_at, place) VALUES"
+    private static final String INSERT = "INSERT INTO entry (" + Rows.COLUMNS + ", place_at, place, late) VALUES"
             + " (:bench, :seq, :key, :kind, :version, :recordedAt, :effectiveAt, :author, :payload, :previous, :hash,"
-            + " :placeAt, :place)";
+            + " :placeAt, :place, :late)";
 
     private Table() {}
 
@@ -109,19 +109,38 @@ final class Table {
                     .bind("demo", bench.demo() ? 1 : 0)
                     .execute();
         }
+        long latest = latestPlace(handle, bench.id());
         try (PreparedBatch batch = handle.prepareBatch(INSERT)) {
             for (PlacedEntry entry : entries) {
-                bind(batch, entry);
+                long placeAt = placeAt(entry);
+                boolean late = placeAt < latest
+                        || entry.place() < entry.stored().entry().seq();
+                latest = Math.max(latest, placeAt);
+                bind(batch.bind("placeAt", placeAt).bind("late", late ? 1 : 0), entry);
             }
             batch.execute();
         }
+    }
+
+    private static long latestPlace(Handle handle, BenchId bench) {
+        return handle.createQuery("SELECT coalesce(max(place_at), :none) FROM entry WHERE bench = :bench")
+                .bind("none", FIRST_OF_ALL)
+                .bind("bench", bench.value())
+                .mapTo(Long.class)
+                .one();
+    }
+
+    private static long placeAt(PlacedEntry placed) {
+        Entry entry = placed.stored().entry();
+        return entry.fact() instanceof Fact.BenchOpened
+                ? FIRST_OF_ALL
+                : entry.origin().effectiveAt().toEpochMilli();
     }
 
     private static void bind(PreparedBatch batch, PlacedEntry placed) {
         StoredEntry stored = placed.stored();
         Entry entry = stored.entry();
         Origin origin = entry.origin();
-        boolean opening = entry.fact() instanceof Fact.BenchOpened;
         batch.bind("bench", entry.bench().value())
                 .bind("seq", entry.seq())
                 .bind("key", origin.key().value())
@@ -133,7 +152,6 @@ final class Table {
                 .bind("payload", stored.payload())
                 .bind("previous", stored.previous())
                 .bind("hash", stored.hash())
-                .bind("placeAt", opening ? FIRST_OF_ALL : origin.effectiveAt().toEpochMilli())
                 .bind("place", placed.place())
                 .add();
     }

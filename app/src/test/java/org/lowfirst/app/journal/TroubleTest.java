@@ -64,7 +64,7 @@ class TroubleTest {
         execute(
                 file,
                 "INSERT INTO entry SELECT bench, 2, 'k2', kind, 7, recorded_at, effective_at, author, payload,"
-                        + " hash, hash, place_at, 2 FROM entry");
+                        + " hash, hash, place_at, 2, 0 FROM entry");
         try (Journal journal = JournalTest.opened(file)) {
             assertThatExceptionOfType(JournalUnavailable.class)
                     .isThrownBy(() -> journal.listFrom(Samples.BENCH, 1))

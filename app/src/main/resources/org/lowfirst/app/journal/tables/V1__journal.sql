@@ -18,8 +18,11 @@ CREATE TABLE entry (
     hash         CHAR(64)     NOT NULL,
     place_at     BIGINT       NOT NULL, -- order in which entries count, worked out from the above: by time ...
     place        BIGINT       NOT NULL, -- ... then by the number of the entry whose place it takes
+    late         SMALLINT     NOT NULL, -- 1 when an entry that counts after it was there before it
     PRIMARY KEY (bench, seq),
     UNIQUE (bench, entry_key)
 );
 
 CREATE INDEX entry_by_place ON entry (bench, place_at, place);
+
+CREATE INDEX entry_late ON entry (bench, late, place_at);

@@ -1,0 +1,87 @@
+package org.lowfirst.app.bench;
+
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.lowfirst.planning.BottleToFill;
+import org.lowfirst.planning.Conditions;
+import org.lowfirst.planning.FillPlanner;
+import org.lowfirst.planning.FillRequest;
+import org.lowfirst.planning.PlanOutcome;
+import org.lowfirst.planning.SupplyState;
+import org.lowfirst.station.BottleDetails;
+import org.lowfirst.station.BottleId;
+import org.lowfirst.station.Reading;
+import org.lowfirst.station.Settings;
+import org.lowfirst.station.StatedPressure;
+import org.lowfirst.station.Supply;
+import org.lowfirst.station.SupplyId;
+
+/** Puts a bench into the planner's words and asks it. Thread-safe. */
+final class BenchPlanner {
+
+    /** Conditions a bench plans under are few; beyond this many the store of planners starts anew. */
+    private static final int MOST_PLANNERS = 64;
+
+    private final GasCount count;
+    private final Map<Conditions, FillPlanner> planners = new ConcurrentHashMap<>();
+
+    BenchPlanner(GasCount count) {
+        this.count = count;
+    }
+
+    /** @param before bottle gauge, settled; all is planned at its temperature */
+    PlanOutcome plan(BenchState state, BottleId bottle, StatedPressure target, Reading before) {
+        return plan(state, bottle, target, before, bank(state, before));
+    }
+
+    /** As above, from one supply alone. */
+    PlanOutcome planFrom(BenchState state, SupplyId supply, BottleId bottle, StatedPressure target, Reading before) {
+        String name = state.bench().getSupply(supply).details().name();
+        List<SupplyState> only = bank(state, before).stream()
+                .filter(known -> known.name().equals(name))
+                .toList();
+        return plan(state, bottle, target, before, only);
+    }
+
+    private PlanOutcome plan(
+            BenchState state, BottleId bottle, StatedPressure target, Reading before, List<SupplyState> bank) {
+        Settings settings = state.bench().settings();
+        BottleDetails details = state.bench().getBottle(bottle).details();
+        BottleToFill toFill = new BottleToFill(
+                details.name(),
+                details.waterVolume().stated().volume(),
+                before.pressure().gauge(),
+                target.gauge(),
+                details.servicePressure().gauge());
+        return planner(conditions(settings, before))
+                .plan(new FillRequest(bank, toFill, settings.fullSupply().gauge()));
+    }
+
+    private List<SupplyState> bank(BenchState state, Reading before) {
+        return BankNow.of(state, before.temperature().temperature(), count).supplies().stream()
+                .map(shown -> supplyState(shown.supply(), shown))
+                .toList();
+    }
+
+    private static SupplyState supplyState(Supply supply, BankNow.Shown shown) {
+        return new SupplyState(
+                supply.details().name(), supply.details().waterVolume().stated().volume(), shown.reading());
+    }
+
+    private Conditions conditions(Settings settings, Reading before) {
+        return new Conditions(
+                count.gas(),
+                before.temperature().temperature(),
+                settings.rules().figures().referenceTemperature().temperature(),
+                settings.surroundings().ambient().absolute(),
+                settings.surroundings().hoseVolume().volume());
+    }
+
+    private FillPlanner planner(Conditions conditions) {
+        if (planners.size() >= MOST_PLANNERS) {
+            planners.clear();
+        }
+        return planners.computeIfAbsent(conditions, FillPlanner::under);
+    }
+}

@@ -1,0 +1,118 @@
+package org.lowfirst.app.bench;
+
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.lowfirst.station.Bench;
+import org.lowfirst.station.BottleId;
+import org.lowfirst.station.Fact;
+import org.lowfirst.station.Reading;
+import org.lowfirst.station.StatedQuantity;
+import org.lowfirst.station.SupplyId;
+
+/** Says a fact in a sentence, with the names the bench has now and the digits as they were typed. */
+final class FactSentences {
+
+    private final Wording wording;
+    private final Bench bench;
+
+    FactSentences(Wording wording, Bench bench) {
+        this.wording = wording;
+        this.bench = bench;
+    }
+
+    String of(Fact fact) {
+        if (fact instanceof Fact.BenchOpened f) {
+            return wording.text("bench.opened", Map.of("name", f.settings().name()));
+        } else if (fact instanceof Fact.SettingsChanged) {
+            return wording.text("bench.settings-changed", Map.of());
+        } else if (fact instanceof Fact.SupplyConnected f) {
+            return wording.text("supply.connected", Map.of("supply", f.details().name(), "reading", said(f.reading())));
+        } else if (fact instanceof Fact.SupplyAmended f) {
+            return wording.text("supply.amended", Map.of("supply", f.details().name()));
+        } else if (fact instanceof Fact.SupplyRemoved f) {
+            return wording.text(
+                    f.residual() == null ? "supply.removed.unread" : "supply.removed",
+                    Map.of("supply", name(f.supply()), "reading", said(f.residual()), "reason", f.reason()));
+        } else if (fact instanceof Fact.TwoOpenedTogether f) {
+            return wording.text(
+                    "supplies.two-opened-together",
+                    Map.of(
+                            "first", name(f.first()),
+                            "second", name(f.second()),
+                            "firstAfter", said(f.firstAfter()),
+                            "secondAfter", said(f.secondAfter())));
+        } else if (fact instanceof Fact.ReadingTaken f) {
+            return reading(f);
+        } else if (fact instanceof Fact.EntryCorrected f) {
+            return correction(f);
+        }
+        return ofBottle(fact);
+    }
+
+    private String ofBottle(Fact fact) {
+        if (fact instanceof Fact.BottleRegistered f) {
+            return wording.text(
+                    f.reading() == null ? "bottle.registered.unread" : "bottle.registered",
+                    Map.of("bottle", f.details().name(), "reading", said(f.reading())));
+        } else if (fact instanceof Fact.BottleAmended f) {
+            return wording.text("bottle.amended", Map.of("bottle", f.details().name()));
+        } else if (fact instanceof Fact.BottleRetired f) {
+            return wording.text("bottle.retired", Map.of("bottle", name(f.bottle()), "reason", f.reason()));
+        } else if (fact instanceof Fact.FillStarted f) {
+            return wording.text(
+                    "fill.started",
+                    Map.of("bottle", name(f.bottle()), "before", said(f.before()), "target", said(f.target())));
+        } else if (fact instanceof Fact.StageRecorded f) {
+            return wording.text(
+                    f.stage().supplyAfter() == null ? "stage.recorded.unread" : "stage.recorded",
+                    Map.of(
+                            "supply", name(f.stage().supply()),
+                            "after", said(f.stage().bottleAfter()),
+                            "supplyAfter", said(f.stage().supplyAfter())));
+        } else if (fact instanceof Fact.FillFinished f) {
+            return wording.text("fill.finished", Map.of("after", said(f.after())));
+        } else if (fact instanceof Fact.FillAbandoned f) {
+            return wording.text("fill.abandoned", Map.of("reason", f.reason()));
+        } else if (fact instanceof Fact.FillRecorded f) {
+            return wording.text(
+                    "fill.recorded",
+                    Map.of("bottle", name(f.bottle()), "before", said(f.before()), "after", said(f.after())));
+        }
+        throw new AssertionError("unhandled " + fact);
+    }
+
+    private String reading(Fact.ReadingTaken f) {
+        if (f.cylinder() instanceof SupplyId supply) {
+            return wording.text("reading.taken.supply", Map.of("supply", name(supply), "reading", said(f.reading())));
+        } else if (f.cylinder() instanceof BottleId bottle) {
+            return wording.text("reading.taken.bottle", Map.of("bottle", name(bottle), "reading", said(f.reading())));
+        }
+        throw new AssertionError("unhandled " + f.cylinder());
+    }
+
+    private String correction(Fact.EntryCorrected f) {
+        Fact replacement = f.replacement();
+        String number = Long.toString(f.corrected());
+        return replacement == null
+                ? wording.text("entry.reversed", Map.of("number", number, "reason", f.reason()))
+                : wording.text(
+                        "entry.corrected",
+                        Map.of("number", number, "reason", f.reason(), "replacement", of(replacement)));
+    }
+
+    private String name(SupplyId id) {
+        return bench.findSupply(id).map(supply -> supply.details().name()).orElse(id.value());
+    }
+
+    private String name(BottleId id) {
+        return bench.findBottle(id).map(bottle -> bottle.details().name()).orElse(id.value());
+    }
+
+    private String said(@Nullable Reading reading) {
+        return reading == null ? wording.text("unread", Map.of()) : said(reading.pressure());
+    }
+
+    private static String said(StatedQuantity quantity) {
+        return quantity.value().toPlainString() + " " + quantity.symbol();
+    }
+}
