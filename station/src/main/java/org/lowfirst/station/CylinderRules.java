@@ -54,8 +54,7 @@ final class CylinderRules {
     static @Nullable Refused servicePressure(
             String name, StatedPressure service, RuleFigures figures, Circumstances circumstances) {
         if (service.compareTo(figures.possibleServicePressure()) > 0) {
-            return new Refused(
-                    Rule.SERVICE_PRESSURE_IMPOSSIBLE, name, service, figures.possibleServicePressure());
+            return new Refused(Rule.SERVICE_PRESSURE_IMPOSSIBLE, name, service, figures.possibleServicePressure());
         }
         if (circumstances.confirmed()) {
             return null;
