@@ -1,0 +1,4 @@
+@NullMarked
+package org.lowfirst.benchmarks.contents;
+
+import org.jspecify.annotations.NullMarked;
