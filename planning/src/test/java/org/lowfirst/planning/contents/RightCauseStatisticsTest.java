@@ -13,7 +13,7 @@ import org.lowfirst.planning.contents.SimulatedBench.Truth;
 /** One thing goes wrong at each of many benches: how often the right cause stands after eight days, and nobody else is blamed. */
 class RightCauseStatisticsTest {
 
-    private static final int BENCHES = 60;
+    private static final int BENCHES = 100;
 
     /** What goes wrong, whose verdict tells, and who has part in it. */
     enum Trouble {
