@@ -24,29 +24,29 @@ public final class BankBalance {
      * What one supply's gauge alone may be off.
      *
      * @param supply its name
-     * @param drop gas it lost by its readings [mol]
-     * @param limit what the limit of its gauge is worth there [mol]
+     * @param drop_mol gas it lost by its readings [mol]
+     * @param limit_mol what the limit of its gauge is worth there [mol]
      */
-    public record SupplyAllowance(String supply, double drop, double limit) {}
+    public record SupplyAllowance(String supply, double drop_mol, double limit_mol) {}
 
     /**
      * The comparison.
      *
      * @param code inside gauge uncertainty, watch, or wrong valve or unrecorded fill
-     * @param left gas that left the supplies [mol]
-     * @param entered gas that entered bottles [mol]
-     * @param difference left - entered [mol]
-     * @param standardDeviation of the difference [mol]
+     * @param left_mol gas that left the supplies [mol]
+     * @param entered_mol gas that entered bottles [mol]
+     * @param difference_mol left - entered [mol]
+     * @param standardDeviation_mol of the difference [mol]
      * @param chanceOfNoise chance that noise alone makes a difference at least this large, either way
      * @param supplies what each gauge may be off
      * @param possible what can be behind it, likeliest first; empty when inside gauge uncertainty
      */
     public record Balance(
             VerdictCode code,
-            double left,
-            double entered,
-            double difference,
-            double standardDeviation,
+            double left_mol,
+            double entered_mol,
+            double difference_mol,
+            double standardDeviation_mol,
             double chanceOfNoise,
             List<SupplyAllowance> supplies,
             List<Cause> possible) {
@@ -63,19 +63,19 @@ public final class BankBalance {
      */
     public Balance compare(List<SupplyDrop> drops, ContentsEstimate entered) {
         double left_mol = 0.0;
-        double variance = entered.standardDeviation() * entered.standardDeviation();
+        double variance = entered.standardDeviation_mol() * entered.standardDeviation_mol();
         for (SupplyDrop drop : drops) {
-            left_mol += drop.before().amount() - drop.after().amount();
+            left_mol += drop.before().amount_mol() - drop.after().amount_mol();
             variance += variance(drop);
         }
-        double difference_mol = left_mol - entered.mean();
+        double difference_mol = left_mol - entered.mean_mol();
         double deviation_mol = Math.sqrt(variance);
         double chance = Gaussian.beyond(difference_mol / deviation_mol);
         VerdictCode code = code(chance);
         return new Balance(
                 code,
                 left_mol,
-                entered.mean(),
+                entered.mean_mol(),
                 difference_mol,
                 deviation_mol,
                 chance,
@@ -101,9 +101,9 @@ public final class BankBalance {
     private double variance(SupplyDrop drop) {
         double along_mol = EnteredBottle.along_mol(drop.before(), drop.after());
         double volume_mol = drop.supply().volumeShare(assumptions.volumes())
-                * (drop.before().amount() - drop.after().amount());
-        return drop.before().changingVariance()
-                + drop.after().changingVariance()
+                * (drop.before().amount_mol() - drop.after().amount_mol());
+        return drop.before().changingVariance_mol2()
+                + drop.after().changingVariance_mol2()
                 + along_mol * along_mol
                 + volume_mol * volume_mol;
     }
@@ -111,7 +111,7 @@ public final class BankBalance {
     private static SupplyAllowance allowance(SupplyDrop drop) {
         return new SupplyAllowance(
                 drop.supply().name(),
-                drop.before().amount() - drop.after().amount(),
+                drop.before().amount_mol() - drop.after().amount_mol(),
                 drop.after().limit_mol());
     }
 }

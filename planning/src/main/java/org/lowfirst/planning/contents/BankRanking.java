@@ -14,6 +14,9 @@ import org.lowfirst.gas.Temperature;
  */
 public final class BankRanking {
 
+    /** One supply counts as above another for certain when the chance of the contrary is at most this. */
+    private static final double UNCERTAIN = 0.05;
+
     private final Surroundings surroundings;
 
     public BankRanking(Surroundings surroundings) {
@@ -43,7 +46,7 @@ public final class BankRanking {
         /** Standard deviation [Pa]; without the lasting error when one gauge serves both. */
         double deviation_Pa(boolean sameGauge) {
             ContentsMeasurement m = latest.measurement();
-            double changing_Pa = Math.sqrt(m.changingVariance()) / m.molesPerPascal();
+            double changing_Pa = Math.sqrt(m.changingVariance_mol2()) / m.molesPerPascal();
             return sameGauge ? changing_Pa : Math.hypot(changing_Pa, m.gauge().offset_Pa());
         }
 
@@ -101,6 +104,6 @@ public final class BankRanking {
     private static boolean certainlyAbove(Brought here, Brought lower) {
         boolean same = here.sameGauge(lower);
         double deviation_Pa = Math.hypot(here.deviation_Pa(same), lower.deviation_Pa(same));
-        return Gaussian.above((here.shown_Pa() - lower.shown_Pa()) / deviation_Pa) <= 0.05;
+        return Gaussian.above((here.shown_Pa() - lower.shown_Pa()) / deviation_Pa) <= UNCERTAIN;
     }
 }

@@ -37,7 +37,7 @@ final class BenchFilter {
     void start(Gauge gauge, ContentsMeasurement m) {
         int b = gaugeIndex(gauge, m);
         int n = cylinders.computeIfAbsent(m.reading().cylinder(), name -> state.add(0.0, 0.0));
-        state.replaceBy(n, m.amount(), b, -m.molesPerPascal(), m.changingVariance());
+        state.replaceBy(n, m.amount_mol(), b, -m.molesPerPascal(), m.changingVariance_mol2());
         passed.put(m.reading().cylinder(), m.reading().at());
     }
 
@@ -49,15 +49,28 @@ final class BenchFilter {
     double read(Gauge gauge, ContentsMeasurement m) {
         int b = gaugeIndex(gauge, m);
         int n = indexAt(m.reading().cylinder(), m.reading().at());
+        double surprise = believe(n, b, m);
+        state.correct(
+                new int[] {n, b}, new double[] {1.0, m.molesPerPascal()}, m.amount_mol(), m.changingVariance_mol2());
+        return surprise;
+    }
+
+    /** Widens an estimate that a reading surprises, so that the reading wins; how many standard deviations it was off. */
+    private double believe(int n, int b, ContentsMeasurement m) {
         int[] at = {n, b};
         double[] by = {1.0, m.molesPerPascal()};
-        double surprise = state.surprise(at, by, m.amount(), m.changingVariance());
+        double surprise = state.surprise(at, by, m.amount_mol(), m.changingVariance_mol2());
         if (Math.abs(surprise) > assumptions.filter().surprise()) {
-            double off_mol = m.amount() - state.forecast(at, by);
+            double off_mol = m.amount_mol() - state.forecast(at, by);
             state.widen(n, off_mol * off_mol);
         }
-        state.correct(at, by, m.amount(), m.changingVariance());
         return surprise;
+    }
+
+    /** Forgets a cylinder. */
+    void forget(String cylinder) {
+        cylinders.remove(cylinder);
+        passed.remove(cylinder);
     }
 
     /**
@@ -70,29 +83,35 @@ final class BenchFilter {
         state.move(indexAt(supply, at), indexAt(bottle, at), moved, deviation * deviation);
     }
 
-    /** Corrects by the two readings at the end of a stage that ended equal: two amounts, and one pressure seen by two gauges. */
-    void readEqual(Gauge supplyGauge, ContentsMeasurement supply, Gauge bottleGauge, ContentsMeasurement bottle) {
+    /**
+     * Corrects by the two readings at the end of a stage that ended equal: two amounts, and one pressure seen by two gauges.
+     *
+     * @return how many standard deviations the supply's and the bottle's reading were off their forecasts
+     */
+    double[] readEqual(Gauge supplyGauge, ContentsMeasurement supply, Gauge bottleGauge, ContentsMeasurement bottle) {
         int bs = gaugeIndex(supplyGauge, supply);
         int bb = gaugeIndex(bottleGauge, bottle);
         int ns = indexAt(supply.reading().cylinder(), supply.reading().at());
         int nb = indexAt(bottle.reading().cylinder(), bottle.reading().at());
+        double[] surprises = {believe(ns, bs, supply), believe(nb, bb, bottle)};
         double rs = square(supply.gauge().repeat_Pa());
         double rb = square(bottle.gauge().repeat_Pa());
         double as = supply.molesPerPascal();
         double ab = bottle.molesPerPascal();
         double[][] rows = {{1.0, 0.0, as, 0.0}, {0.0, 1.0, 0.0, ab}, {0.0, 0.0, -1.0, 1.0}};
         double[][] noise = {
-            {supply.changingVariance(), 0.0, -as * rs},
-            {0.0, bottle.changingVariance(), ab * rb},
+            {supply.changingVariance_mol2(), 0.0, -as * rs},
+            {0.0, bottle.changingVariance_mol2(), ab * rb},
             {-as * rs, ab * rb, rs + rb}
         };
         double[] measured = {
-            supply.amount(),
-            bottle.amount(),
+            supply.amount_mol(),
+            bottle.amount_mol(),
             (bottle.shown().pascals() - bottleGauge.expectedOffset_Pa())
                     - (supply.shown().pascals() - supplyGauge.expectedOffset_Pa())
         };
         CorrelatedRows.correct(state, new int[] {ns, nb, bs, bb}, rows, measured, noise);
+        return surprises;
     }
 
     ContentsEstimate contents(String cylinder) {

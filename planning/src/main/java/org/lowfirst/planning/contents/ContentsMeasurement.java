@@ -9,13 +9,13 @@ import org.lowfirst.gas.GaugePressure;
  * {@code amount = true amount + molesPerPascal (lasting error + scatter) + molesPerKelvin (temperature error)}.
  *
  * @param reading the reading, as taken
- * @param amount gas inside [mol]
+ * @param amount_mol gas inside [mol]
  * @param molesPerPascal change of the amount with the gauge pressure [mol/Pa]
  * @param molesPerKelvin change of the amount with the temperature [mol/K], below 0
  * @param gauge standard deviations of the gauge
  */
 public record ContentsMeasurement(
-        GaugeReading reading, double amount, double molesPerPascal, double molesPerKelvin, GaugeErrors gauge) {
+        GaugeReading reading, double amount_mol, double molesPerPascal, double molesPerKelvin, GaugeErrors gauge) {
 
     /**
      * Standard deviations of one gauge at one reading.
@@ -38,7 +38,7 @@ public record ContentsMeasurement(
 
     /** Standard deviation from the temperature, as an amount [mol]. */
     double temperature_mol() {
-        return -molesPerKelvin * reading.temperature().standardDeviation();
+        return -molesPerKelvin * reading.temperature().standardDeviation_K();
     }
 
     /** Standard deviation of the lasting error of the gauge, as an amount [mol]. */
@@ -52,12 +52,12 @@ public record ContentsMeasurement(
     }
 
     /** Variance of what changes from reading to reading of one gauge [mol2]. */
-    double changingVariance() {
+    double changingVariance_mol2() {
         return repeat_mol() * repeat_mol() + temperature_mol() * temperature_mol();
     }
 
     /** What this one reading says alone, the lasting error of the gauge included. */
     public ContentsEstimate alone() {
-        return new ContentsEstimate(amount, Math.hypot(Math.sqrt(changingVariance()), offset_mol()));
+        return new ContentsEstimate(amount_mol, Math.hypot(Math.sqrt(changingVariance_mol2()), offset_mol()));
     }
 }

@@ -1,5 +1,6 @@
 package org.lowfirst.planning.contents;
 
+import org.lowfirst.gas.Amount;
 import org.lowfirst.gas.Evaluated;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Temperature;
@@ -11,18 +12,18 @@ import org.lowfirst.gas.Temperature;
  * @param code whether it is full
  * @param reading what it reads, with time, gauge and temperature
  * @param fullWouldRead what a full one would read at the same temperature
- * @param amount gas inside [mol]
- * @param full gas in a full one [mol]
- * @param standardDeviation of the amount, lasting error of the gauge included [mol]
+ * @param amount_mol gas inside [mol]
+ * @param full gas in a full one
+ * @param standardDeviation_mol of the amount, lasting error of the gauge included [mol]
  * @param chanceOfNoise chance that a full one reads at least as far off
  */
 public record Delivery(
         Code code,
         GaugeReading reading,
         GaugePressure fullWouldRead,
-        double amount,
-        double full,
-        double standardDeviation,
+        double amount_mol,
+        Amount full,
+        double standardDeviation_mol,
         double chanceOfNoise) {
 
     /** What to make of a delivered supply. */
@@ -36,13 +37,13 @@ public record Delivery(
     }
 
     /** Gas missing [mol]; negative when there is too much. */
-    public double missing() {
-        return full - amount;
+    public double missing_mol() {
+        return full.moles() - amount_mol;
     }
 
     /** Gas missing as a share of a full one. */
     public double missingShare() {
-        return missing() / full;
+        return missing_mol() / full.moles();
     }
 
     /**
@@ -70,19 +71,19 @@ public record Delivery(
                         .map(there -> compare(
                                 measurement,
                                 there.toGauge(surroundings.ambient()),
-                                full.amountIn(cylinder.waterVolume()).moles(),
+                                full.amountIn(cylinder.waterVolume()),
                                 thresholds)));
     }
 
     private static Delivery compare(
-            ContentsMeasurement m, GaugePressure fullWouldRead, double full_mol, VerdictThresholds thresholds) {
-        double deviation_mol = m.alone().standardDeviation();
-        double missing_mol = full_mol - m.amount();
+            ContentsMeasurement m, GaugePressure fullWouldRead, Amount full, VerdictThresholds thresholds) {
+        double deviation_mol = m.alone().standardDeviation_mol();
+        double missing_mol = full.moles() - m.amount_mol();
         double chance = Gaussian.beyond(missing_mol / deviation_mol);
         Code code = Code.FULL;
         if (chance <= thresholds.watchChance()) {
             code = missing_mol > 0.0 ? Code.SHORT : Code.OVER_FULL;
         }
-        return new Delivery(code, m.reading(), fullWouldRead, m.amount(), full_mol, deviation_mol, chance);
+        return new Delivery(code, m.reading(), fullWouldRead, m.amount_mol(), full, deviation_mol, chance);
     }
 }

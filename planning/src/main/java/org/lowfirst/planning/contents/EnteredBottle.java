@@ -6,19 +6,19 @@ import java.util.List;
  * What entered a bottle during one stage, by its own readings.
  *
  * @param bottle its name
- * @param amount gas that entered [mol]
- * @param variance what differs from stage to stage [mol2]
+ * @param amount_mol gas that entered [mol]
+ * @param variance_mol2 what differs from stage to stage [mol2]
  * @param lasting what is the same every time
  */
-record EnteredBottle(String bottle, double amount, double variance, List<Lasting> lasting) {
+record EnteredBottle(String bottle, double amount_mol, double variance_mol2, List<Lasting> lasting) {
 
     /**
      * An error that comes back with every stage.
      *
      * @param cause what it comes from, the same text for the same cause
-     * @param deviation its standard deviation for this stage [mol], with the sign of the amount
+     * @param deviation_mol its standard deviation for this stage [mol], with the sign of the amount
      */
-    record Lasting(String cause, double deviation) {}
+    record Lasting(String cause, double deviation_mol) {}
 
     EnteredBottle {
         lasting = List.copyOf(lasting);
@@ -36,7 +36,7 @@ record EnteredBottle(String bottle, double amount, double variance, List<Lasting
             ContentsMeasurement before,
             ContentsMeasurement after,
             VolumeAssumptions volumes) {
-        double amount_mol = after.amount() - before.amount();
+        double amount_mol = after.amount_mol() - before.amount_mol();
         double along_mol = along_mol(before, after);
         double scatter = square(after.repeat_mol()) + square(before.repeat_mol());
         double settled = varianceIfSettled(before) + varianceIfSettled(after);

@@ -11,8 +11,8 @@ import org.lowfirst.gas.Temperature;
  * @param at time of the reading
  * @param expected what the gauge would show now had nothing happened
  * @param shown what it shows
- * @param missing gas missing [mol]; negative when there is too much
- * @param standardDeviation of that amount [mol]
+ * @param missing_mol gas missing [mol]; negative when there is too much
+ * @param standardDeviation_mol of that amount [mol]
  * @param share leak: share of the contents lost each day; wrong volume: true volume / stated volume - 1; else 0
  * @param near temperature of the reading it is compared with: re-read near it
  */
@@ -21,7 +21,7 @@ public record Evidence(
         Instant at,
         GaugePressure expected,
         GaugePressure shown,
-        double missing,
-        double standardDeviation,
+        double missing_mol,
+        double standardDeviation_mol,
         double share,
         Temperature near) {}

@@ -11,9 +11,9 @@ import org.lowfirst.planning.contents.MeteredCylinder.VolumeOrigin;
  *
  * @param supplies each supply by name
  * @param bottle the bottle
- * @param temperatureDeviation standard deviation of the bench's temperature [K], at least 0
+ * @param temperatureDeviation_K standard deviation of the bench's temperature [K], at least 0
  */
-public record FillUncertainty(Map<String, Known> supplies, Known bottle, double temperatureDeviation) {
+public record FillUncertainty(Map<String, Known> supplies, Known bottle, double temperatureDeviation_K) {
 
     /**
      * What is known about one cylinder.
@@ -25,17 +25,17 @@ public record FillUncertainty(Map<String, Known> supplies, Known bottle, double 
 
     public FillUncertainty {
         supplies = Collections.unmodifiableMap(new LinkedHashMap<>(supplies));
-        if (!(temperatureDeviation >= 0.0)) {
+        if (!(temperatureDeviation_K >= 0.0)) {
             throw new IllegalArgumentException(
-                    "The standard deviation of the temperature (" + temperatureDeviation + " K) must be at least 0.");
+                    "The standard deviation of the temperature (" + temperatureDeviation_K + " K) must be at least 0.");
         }
     }
 
     /** The same gauge on every supply, as with one gauge at the manifold. */
     public static FillUncertainty oneGauge(
-            List<String> supplies, Gauge manifold, Gauge bottle, VolumeOrigin volumes, double temperatureDeviation) {
+            List<String> supplies, Gauge manifold, Gauge bottle, VolumeOrigin volumes, double temperatureDeviation_K) {
         Map<String, Known> all = new LinkedHashMap<>();
         supplies.forEach(name -> all.put(name, new Known(manifold, volumes)));
-        return new FillUncertainty(all, new Known(bottle, volumes), temperatureDeviation);
+        return new FillUncertainty(all, new Known(bottle, volumes), temperatureDeviation_K);
     }
 }

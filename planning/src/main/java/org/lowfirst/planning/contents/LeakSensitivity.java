@@ -43,7 +43,7 @@ public final class LeakSensitivity {
         GaugeReading r = m.reading();
         return new ContentsMeasurement(
                 new GaugeReading(r.at().plus(by), r.cylinder(), r.gauge(), r.shown(), r.temperature()),
-                m.amount(),
+                m.amount_mol(),
                 m.molesPerPascal(),
                 m.molesPerKelvin(),
                 m.gauge());

@@ -65,9 +65,9 @@ final class LossSeries {
 
     /** A stage took gas to a bottle, as the bottle's readings say. */
     void gave(EnteredBottle entered) {
-        double amount_mol = entered.amount();
+        double amount_mol = entered.amount_mol();
         moved_mol -= amount_mol;
-        movedVariance_mol2 += entered.variance() + lastingVariance(entered);
+        movedVariance_mol2 += entered.variance_mol2() + lastingVariance(entered);
         partners.add(entered.bottle());
         partnerVolumes
                 .computeIfAbsent(entered.bottle(), name -> new Signature(0))
@@ -83,7 +83,7 @@ final class LossSeries {
         double added = 0.0;
         for (EnteredBottle.Lasting lasting : entered.lasting()) {
             double before_mol = lastingTotals.getOrDefault(lasting.cause(), 0.0);
-            double after_mol = before_mol + lasting.deviation();
+            double after_mol = before_mol + lasting.deviation_mol();
             lastingTotals.put(lasting.cause(), after_mol);
             added += square(after_mol) - square(before_mol);
         }
@@ -113,8 +113,8 @@ final class LossSeries {
     }
 
     private void begin(ContentsMeasurement next) {
-        level_mol = next.amount();
-        variance_mol2 = next.changingVariance();
+        level_mol = next.amount_mol();
+        variance_mol2 = next.changingVariance_mol2();
         partnerVolumes.clear();
         ownVolume.restart();
     }
@@ -136,8 +136,8 @@ final class LossSeries {
     }
 
     private void restartFrom(ContentsMeasurement next) {
-        level_mol = next.amount();
-        variance_mol2 = next.changingVariance();
+        level_mol = next.amount_mol();
+        variance_mol2 = next.changingVariance_mol2();
         innovation_mol = 0.0;
         innovationVariance_mol2 = Double.NaN;
         leaks.restart();
@@ -148,9 +148,9 @@ final class LossSeries {
     }
 
     private void update(ContentsMeasurement next) {
-        double S = variance_mol2 + next.changingVariance();
+        double S = variance_mol2 + next.changingVariance_mol2();
         double gain = variance_mol2 / S;
-        double nu = next.amount() - level_mol;
+        double nu = next.amount_mol() - level_mol;
         leaks.read(nu, S, gain);
         steps.read(nu, S, gain);
         misreads.read(nu, S, gain);

@@ -127,7 +127,7 @@ final class PerturbedFill {
         return new BottleToFill(
                 b.name(),
                 new Volume(b.waterVolume().cubicMetres() * (1.0 + bottleLargerBy)),
-                new GaugePressure(b.reading().pascals() - bottleReadsTooHigh_Pa),
+                trueReading(b.reading(), bottleReadsTooHigh_Pa),
                 target,
                 NEVER_SHUT);
     }
@@ -140,8 +140,13 @@ final class PerturbedFill {
         return new SupplyState(
                 s.name(),
                 new Volume(s.waterVolume().cubicMetres() * (1.0 + largerBy.getOrDefault(s.name(), 0.0))),
-                new GaugePressure(s.reading().pascals() - readsTooHigh_Pa.getOrDefault(s.name(), 0.0)),
+                trueReading(s.reading(), readsTooHigh_Pa.getOrDefault(s.name(), 0.0)),
                 s.heldBack());
+    }
+
+    /** No cylinder is below the pressure of its surroundings, whatever its gauge may err. */
+    private static GaugePressure trueReading(GaugePressure shown, double tooHigh_Pa) {
+        return new GaugePressure(Math.max(0.0, shown.pascals() - tooHigh_Pa));
     }
 
     private Shown shown(Fill fill) {

@@ -89,6 +89,7 @@ final class Reconciler {
     private void takeExchange(SupplyExchanged exchange) {
         ContentsMeasurement m = accept(exchange, exchange.arriving());
         series.remove(exchange.leaving());
+        filter.forget(exchange.leaving());
         if (m != null) {
             series.remove(exchange.arriving().cylinder());
             startEstimate(m);
@@ -123,13 +124,13 @@ final class Reconciler {
             StageMade stage, @Nullable ContentsMeasurement supplyAfter, @Nullable ContentsMeasurement bottleAfter) {
         if (filter.knows(stage.supply()) && filter.knows(stage.bottle())) {
             ContentsEstimate moved = stage.moved();
-            double unknown_mol = Math.abs(filter.contents(stage.supply()).mean()) + 1.0;
+            double unknown_mol = Math.abs(filter.contents(stage.supply()).mean_mol()) + 1.0;
             filter.stage(
                     stage.supply(),
                     stage.bottle(),
                     stage.at(),
-                    moved == null ? 0.0 : moved.mean(),
-                    moved == null ? unknown_mol : moved.standardDeviation());
+                    moved == null ? 0.0 : moved.mean_mol(),
+                    moved == null ? unknown_mol : moved.standardDeviation_mol());
         }
         if (supplyAfter != null
                 && bottleAfter != null
@@ -137,9 +138,9 @@ final class Reconciler {
                 && comparesGauges(stage, supplyAfter, bottleAfter)) {
             ensureKnown(supplyAfter);
             ensureKnown(bottleAfter);
-            filter.readEqual(gaugeOf(supplyAfter), supplyAfter, gaugeOf(bottleAfter), bottleAfter);
-            remember(supplyAfter, 0.0);
-            remember(bottleAfter, 0.0);
+            double[] surprises = filter.readEqual(gaugeOf(supplyAfter), supplyAfter, gaugeOf(bottleAfter), bottleAfter);
+            remember(supplyAfter, surprises[0]);
+            remember(bottleAfter, surprises[1]);
             return;
         }
         if (bottleAfter != null) {
@@ -236,8 +237,8 @@ final class Reconciler {
     /** The filter counts gas as if the stated volume were exact; here what the volume may be off comes in. */
     private ContentsEstimate withVolume(String cylinder) {
         ContentsEstimate exact = filter.contents(cylinder);
-        double volume_mol = exact.mean() * register.cylinder(cylinder).volumeShare(assumptions.volumes());
-        return new ContentsEstimate(exact.mean(), Math.hypot(exact.standardDeviation(), volume_mol));
+        double volume_mol = exact.mean_mol() * register.cylinder(cylinder).volumeShare(assumptions.volumes());
+        return new ContentsEstimate(exact.mean_mol(), Math.hypot(exact.standardDeviation_mol(), volume_mol));
     }
 
     private @Nullable ContentsMeasurement acceptOf(BenchFact fact, GaugeReading reading, String cylinder) {

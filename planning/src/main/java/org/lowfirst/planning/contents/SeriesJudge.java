@@ -190,7 +190,7 @@ final class SeriesJudge {
             Advice advice) {
         ContentsMeasurement last = series.last();
         ContentsMeasurement before = series.reading(Math.min(why.since(), series.lastIndex()));
-        GaugePressure expected = shown.after(cylinder, last, why.expectedNow_mol() - last.amount());
+        GaugePressure expected = shown.after(cylinder, last, why.expectedNow_mol() - last.amount_mol());
         Evidence evidence = new Evidence(
                 before.reading().at(),
                 last.reading().at(),
@@ -214,7 +214,7 @@ final class SeriesJudge {
                 last.shown(),
                 -off_mol,
                 Double.isNaN(series.innovationVariance())
-                        ? last.alone().standardDeviation()
+                        ? last.alone().standardDeviation_mol()
                         : Math.sqrt(series.innovationVariance()),
                 0.0,
                 before.reading().temperature().value());

@@ -20,7 +20,7 @@ final class ShownPressure {
      * @param more_mol gas to be added; negative to be taken away
      */
     GaugePressure after(MeteredCylinder cylinder, ContentsMeasurement measurement, double more_mol) {
-        double then_mol = measurement.amount() + more_mol;
+        double then_mol = measurement.amount_mol() + more_mol;
         return at(
                 cylinder,
                 measurement,
@@ -33,7 +33,7 @@ final class ShownPressure {
             MeteredCylinder cylinder, ContentsMeasurement measurement, double amount_mol, Temperature temperature) {
         Temperature now = measurement.reading().temperature().value();
         double shown_Pa = measurement.shown().pascals();
-        double offset_Pa = shown_Pa - gauge_Pa(cylinder, measurement.amount(), now);
+        double offset_Pa = shown_Pa - gauge_Pa(cylinder, measurement.amount_mol(), now);
         return new GaugePressure(gauge_Pa(cylinder, amount_mol, temperature) + offset_Pa);
     }
 

@@ -5,23 +5,23 @@ import org.lowfirst.gas.Temperature;
 /**
  * How well the temperature of the gas is known, and which temperatures are accepted.
  *
- * @param measured standard deviation beside a settled cylinder [K]
- * @param assumed standard deviation when taken over from earlier or elsewhere [K]
- * @param warmModelled standard deviation of a heat model's temperature of warm gas [K]
- * @param warmRise how much warmer than the bench gas is after a fill when nothing else is known [K]
- * @param warmUnknown standard deviation of that [K]
- * @param drawnDrop how much colder than the bench gas in a supply just drawn from is [K]
- * @param drawn standard deviation of that [K]
+ * @param measured_K standard deviation beside a settled cylinder [K]
+ * @param assumed_K standard deviation when taken over from earlier or elsewhere [K]
+ * @param warmModelled_K standard deviation of a heat model's temperature of warm gas [K]
+ * @param warmRise_K how much warmer than the bench gas is after a fill when nothing else is known [K]
+ * @param warmUnknown_K standard deviation of that [K]
+ * @param drawnDrop_K how much colder than the bench gas in a supply just drawn from is [K]
+ * @param drawn_K standard deviation of that [K]
  * @param range accepted temperatures
  */
 public record TemperatureAssumptions(
-        double measured,
-        double assumed,
-        double warmModelled,
-        double warmRise,
-        double warmUnknown,
-        double drawnDrop,
-        double drawn,
+        double measured_K,
+        double assumed_K,
+        double warmModelled_K,
+        double warmRise_K,
+        double warmUnknown_K,
+        double drawnDrop_K,
+        double drawn_K,
         TemperatureRange range) {
 
     static TemperatureAssumptions read(SettingsFile file) {

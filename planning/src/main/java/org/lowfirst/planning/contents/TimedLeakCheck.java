@@ -18,7 +18,7 @@ import org.lowfirst.gas.GaugePressure;
  * @param drop what the second reading falls short of what the first comes to at the second temperature
  * @param standardDeviation of that drop
  * @param limits the limits it was held to
- * @param temperatureChange second temperature less first [K]
+ * @param temperatureChange_K second temperature less first [K]
  * @param held time between the readings
  * @param chanceOfNoise chance that a tight cylinder shows at least this drop; small although passed means: watch it
  */
@@ -29,7 +29,7 @@ public record TimedLeakCheck(
         GaugePressure drop,
         GaugePressure standardDeviation,
         LeakCheckLimits limits,
-        double temperatureChange,
+        double temperatureChange_K,
         Duration held,
         double chanceOfNoise) {
 
@@ -75,10 +75,11 @@ public record TimedLeakCheck(
             LeakCheckLimits limits,
             Surroundings surroundings,
             VerdictThresholds thresholds) {
-        double missing_mol = first.amount() - second.amount();
+        double missing_mol = first.amount_mol() - second.amount_mol();
         GaugePressure expected = new ShownPressure(surroundings).after(cylinder, second, missing_mol);
         double along_mol = EnteredBottle.along_mol(first, second);
-        double deviation_mol = Math.sqrt(first.changingVariance() + second.changingVariance() + along_mol * along_mol);
+        double deviation_mol =
+                Math.sqrt(first.changingVariance_mol2() + second.changingVariance_mol2() + along_mol * along_mol);
         double deviation_Pa = deviation_mol / second.molesPerPascal();
         double drop_Pa = expected.pascals() - second.shown().pascals();
         double z = missing_mol / deviation_mol;

@@ -43,14 +43,14 @@ class BankBalanceTest {
     @Test
     void aHundredAndEightyEightLitresMoreThanBilledIsInsideGaugeUncertainty() {
         Balance found = monthEnd(1657);
-        assertThat(Given.litres15(found.left())).isCloseTo(1845, within(1.0));
-        assertThat(Given.litres15(found.difference())).isCloseTo(188, within(1.0));
+        assertThat(Given.litres15(found.left_mol())).isCloseTo(1845, within(1.0));
+        assertThat(Given.litres15(found.difference_mol())).isCloseTo(188, within(1.0));
         assertThat(found.code()).isEqualTo(VerdictCode.INSIDE_GAUGE_UNCERTAINTY);
         assertThat(found.possible()).isEmpty();
         assertThat(found.supplies())
-                .allSatisfy(s -> assertThat(Given.litres15(s.limit())).isCloseTo(265, within(8.0)));
+                .allSatisfy(s -> assertThat(Given.litres15(s.limit_mol())).isCloseTo(265, within(8.0)));
         double mean = found.supplies().stream()
-                .mapToDouble(s -> Given.litres15(s.limit()))
+                .mapToDouble(s -> Given.litres15(s.limit_mol()))
                 .average()
                 .orElseThrow();
         assertThat(mean).isCloseTo(266, within(1.0));
@@ -67,7 +67,7 @@ class BankBalanceTest {
     @Test
     void moreBilledThanLeftPointsAtAnotherSource() {
         Balance found = monthEnd(2800);
-        assertThat(found.difference()).isNegative();
+        assertThat(found.difference_mol()).isNegative();
         assertThat(found.possible()).startsWith(Cause.OTHER_SOURCE);
     }
 

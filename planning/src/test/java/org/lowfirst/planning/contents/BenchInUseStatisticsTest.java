@@ -54,7 +54,7 @@ class BenchInUseStatisticsTest {
             for (SimulatedBench.Truth supply : bench.supplies) {
                 ContentsEstimate estimate =
                         Objects.requireNonNull(history.contents().get(supply.name()));
-                within += Math.abs(supply.amount_mol - estimate.mean()) <= estimate.halfWidth95() ? 1 : 0;
+                within += Math.abs(supply.amount_mol - estimate.mean_mol()) <= estimate.halfWidth95_mol() ? 1 : 0;
             }
         }
         Proportion alarms = new Proportion(accused.size(), BENCHES * SUPPLIES);

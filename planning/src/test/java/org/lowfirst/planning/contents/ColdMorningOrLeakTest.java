@@ -31,9 +31,9 @@ class ColdMorningOrLeakTest {
     /** 142 bar at 24 C, 127 at 9 C and 118 at 21 C are 136.0, 130.8 and 114.8 bar at 15 C. */
     @Test
     void whatEachReadingMeansIsWorkedOutFirst() {
-        assertThat(Given.litres15(supplyReads(0, 142, 24).amount())).isCloseTo(7258, within(1.0));
-        assertThat(Given.litres15(supplyReads(7, 127, 9).amount())).isCloseTo(6975, within(1.0));
-        assertThat(Given.litres15(supplyReads(14, 118, 21).amount())).isCloseTo(6101, within(1.0));
+        assertThat(Given.litres15(supplyReads(0, 142, 24).amount_mol())).isCloseTo(7258, within(1.0));
+        assertThat(Given.litres15(supplyReads(7, 127, 9).amount_mol())).isCloseTo(6975, within(1.0));
+        assertThat(Given.litres15(supplyReads(14, 118, 21).amount_mol())).isCloseTo(6101, within(1.0));
     }
 
     @Test

@@ -32,7 +32,7 @@ class DeliveryTest {
         Delivery found = delivered(148, 6);
         assertThat(found.code()).isEqualTo(Delivery.Code.SHORT);
         assertThat(found.fullWouldRead().toBar()).isCloseTo(190.1, within(0.05));
-        assertThat(Given.litres15(found.missing())).isCloseTo(2352, within(2.0));
+        assertThat(Given.litres15(found.missing_mol())).isCloseTo(2352, within(2.0));
         assertThat(found.missingShare()).isCloseTo(0.221, within(0.0005));
         assertThat(found.chanceOfNoise()).isLessThan(1e-6);
     }

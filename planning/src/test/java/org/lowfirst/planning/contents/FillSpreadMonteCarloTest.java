@@ -185,6 +185,25 @@ class FillSpreadMonteCarloTest {
         assertThat(next.reach().within95().toBar()).isBetween(8.0, 20.0);
     }
 
+    /** A gauge may err by more than an almost empty supply reads; the spread is given all the same. */
+    @Test
+    void anAlmostEmptySupplyHasASpreadToo() {
+        FillSpread spread = spreadOf(request(2, 118, 190, 5, 0, 150));
+        assertThat(spread.stages())
+                .hasSize(3)
+                .allSatisfy(stage ->
+                        assertThat(stage.supplyAfter().standardDeviation()).isGreaterThan(GaugePressure.ZERO));
+        assertThat(spread.chanceReaches()).isBetween(0.5, 1.0);
+    }
+
+    @Test
+    void aBottleThatNeedsNothingHasNoStagesToSpread() {
+        FillSpread spread = spreadOf(request(62, 118, 190, 5, 150, 150));
+        assertThat(spread.stages()).isEmpty();
+        assertThat(spread.last()).isNull();
+        assertThat(spread.next()).isNull();
+    }
+
     @Test
     void aBetterGaugeNarrowsTheSpread() {
         FillRequest request = request(62, 118, 190, 5, 40, 150);

@@ -118,8 +118,8 @@ class ReadingCheckTest {
         ContentsMeasurement m = Given.measured(0, supply, gauge, 150, Given.measured(15));
         ContentsMeasurement more = Given.measured(0, supply, gauge, 151, Given.measured(15));
         ContentsMeasurement warmer = Given.measured(0, supply, gauge, 150, Given.measured(16));
-        assertThat(more.amount() - m.amount()).isCloseTo(m.molesPerPascal() * 1e5, within(2e-3));
-        assertThat(warmer.amount() - m.amount()).isCloseTo(m.molesPerKelvin(), within(2e-2));
+        assertThat(more.amount_mol() - m.amount_mol()).isCloseTo(m.molesPerPascal() * 1e5, within(2e-3));
+        assertThat(warmer.amount_mol() - m.amount_mol()).isCloseTo(m.molesPerKelvin(), within(2e-2));
         assertThat(m.reading().temperature().value()).isEqualTo(Temperature.ofCelsius(15));
     }
 }

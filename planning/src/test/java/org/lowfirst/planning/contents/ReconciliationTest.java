@@ -99,7 +99,7 @@ class ReconciliationTest {
         Verdict verdict = standing(bench.reconcile(), c);
         assertThat(verdict.code()).isEqualTo(VerdictCode.LIKELY_WRONG_VALVE_OR_UNRECORDED_FILL);
         assertThat(verdict.cause()).isEqualTo(Cause.UNRECORDED_FILL);
-        assertThat(verdict.evidence().missing()).isCloseTo(20.0, within(4.0));
+        assertThat(verdict.evidence().missing_mol()).isCloseTo(20.0, within(4.0));
     }
 
     @Test
@@ -134,7 +134,8 @@ class ReconciliationTest {
         days(3);
         BenchHistory history = bench.reconcile();
         quiet(history, a, b, c);
-        assertThat(Objects.requireNonNull(history.contents().get("A")).mean()).isCloseTo(a.amount_mol, within(12.0));
+        assertThat(Objects.requireNonNull(history.contents().get("A")).mean_mol())
+                .isCloseTo(a.amount_mol, within(12.0));
     }
 
     @Test
@@ -155,6 +156,23 @@ class ReconciliationTest {
         assertThat(verdict.code()).isEqualTo(VerdictCode.WATCH);
         assertThat(verdict.cause()).isEqualTo(Cause.MISREAD);
         assertThat(verdict.advice()).isEqualTo(Advice.READ_AGAIN_SETTLED);
+    }
+
+    @Test
+    void aSupplyThatLeftIsNoLongerInTheContents() {
+        a.amount_mol += 150;
+        Truth d = bench.supply("D", 50, 190);
+        bench.facts.add(new SupplyExchanged("A", bench.settled(d)));
+        BenchHistory history = bench.reconcile();
+        assertThat(history.contents()).containsKeys("B", "C", "D").doesNotContainKey("A");
+        assertThat(history.standing()).doesNotContainKey("A");
+    }
+
+    /** The chain of cases in the reconciler is complete. */
+    @Test
+    void everyKindOfFactIsKnown() {
+        assertThat(BenchFact.class.getPermittedSubclasses())
+                .containsExactlyInAnyOrder(ReadingTaken.class, BenchFact.StageMade.class, SupplyExchanged.class);
     }
 
     @Test

@@ -113,7 +113,7 @@ final class SimulatedBench {
     }
 
     GaugeReading settled(Truth truth) {
-        return write(truth, room_K(), Given.ASSUMED.temperatures().measured());
+        return write(truth, room_K(), Given.ASSUMED.temperatures().measured_K());
     }
 
     /** A bottle comes in at a pressure nobody recorded and is filled lowest first to a target. */

@@ -94,7 +94,7 @@ final class SimulatedSupply {
         double step_bar = gauge.scale().resolution().toBar();
         double shown = true_bar + offset_bar + slope * (true_bar - 150.0) + scatter_bar;
         double written = Math.max(0.0, Math.rint(shown / step_bar) * step_bar);
-        double thermometer = celsius() + Given.ASSUMED.temperatures().measured() * thermometer_K;
+        double thermometer = celsius() + Given.ASSUMED.temperatures().measured_K() * thermometer_K;
         return Given.measured(day, cylinder, gauge, written, Given.measured(thermometer));
     }
 }

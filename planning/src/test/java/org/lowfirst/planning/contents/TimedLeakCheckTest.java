@@ -86,7 +86,7 @@ class TimedLeakCheckTest {
         assertThat(hasty.spoiledBy())
                 .containsExactly(
                         SpoiledBy.SETTLED_TOO_SHORT, SpoiledBy.HELD_TOO_SHORT, SpoiledBy.TEMPERATURE_CHANGED_TOO_MUCH);
-        assertThat(hasty.temperatureChange()).isCloseTo(12 / 1.8, within(1e-9));
+        assertThat(hasty.temperatureChange_K()).isCloseTo(12 / 1.8, within(1e-9));
         assertThat(hasty.drop().toPsi()).isPositive();
     }
 
