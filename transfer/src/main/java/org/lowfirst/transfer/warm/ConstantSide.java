@@ -71,6 +71,14 @@ final class ConstantSide implements SourceSide {
     }
 
     @Override
+    public double pressureSlope_PaPerMol() {
+        return 0.0;
+    }
+
+    @Override
+    public void give(double amount_mol, double[] y, int at) {}
+
+    @Override
     public void rewrite(double moved_mol, double[] y, int at) {}
 
     @Override

@@ -14,6 +14,7 @@ final class FillEquations implements Integration.Rates {
     static final int DIMENSION = AIR + 1;
 
     private static final int MOST_STEPS = 30;
+    private static final int LEVEL_STEPS = 3;
     private static final double LAST_STEP = 1e-12;
 
     private final Side bottle;
@@ -57,6 +58,25 @@ final class FillEquations implements Integration.Rates {
         yDot[AIR] = bottle.toAir_W + source.toAir_W();
     }
 
+    /**
+     * Lets over what is missing to equal pressure, at once and without heat, but no more than {@code most_mol}; amount and energy
+     * stay closed.
+     */
+    void level(double[] y, double most_mol) {
+        double left_mol = most_mol;
+        for (int i = 0; i < LEVEL_STEPS; i++) {
+            evaluate(y);
+            double h = source.h_JPerMol();
+            double gap_Pa = source.p_Pa() - bottle.p_Pa;
+            double over_mol =
+                    Math.min(left_mol, gap_Pa / (bottle.pressureSlope_PaPerMol(h) + source.pressureSlope_PaPerMol()));
+            left_mol -= over_mol;
+            y[0] += over_mol;
+            bottle.add(over_mol, h, y, BOTTLE);
+            source.give(over_mol, y, SOURCE);
+        }
+    }
+
     private double flow_molPerS() {
         double most = opening.widest().squareMetres()
                 * nozzle.flux_kgPerM2S(
@@ -69,22 +89,31 @@ final class FillEquations implements Integration.Rates {
     }
 
     /**
-     * The flow f at which the bottle's pressure rises at the given rate r: {@code a f = r + b q(f)}, with q the heat to the wall,
-     * which the jet raises.
+     * The flow f at which the bottle's pressure rises at the given rate r: {@code g(f) = a f - r - b q(f) = 0}, with q the heat to
+     * the wall, which the jet raises ever less. So g is convex and below zero at 0: one root, and Newton's method comes down to it
+     * from any f beyond.
      */
     private double rising_molPerS(double rate_PaPerS) {
         double b = bottle.dpdT / bottle.capacity_JPerK;
-        double a = bottle.dpdrho / bottle.volume_m3 + b * (source.h_JPerMol() - bottle.uSlope_JPerMol);
-        double f = flow_molPerS > 0.0 ? flow_molPerS : rate_PaPerS / a;
+        double a = bottle.pressureSlope_PaPerMol(source.h_JPerMol());
+        if (!(a > 0.0)) {
+            throw new LeftRange("a bottle so much hotter than its source that gas let in lowers its pressure");
+        }
+        double f = Math.max(flow_molPerS, rate_PaPerS / a);
+        while (gap(f, a, b, rate_PaPerS) < 0.0) {
+            f *= 2.0;
+        }
         for (int i = 0; i < MOST_STEPS; i++) {
-            double gap = a * f - rate_PaPerS - b * bottle.heatToWall_W(f);
-            double step = gap / (a - b * bottle.heatSlope_JPerMol(f));
-            double next = f - step;
-            f = next > 0.0 ? next : 0.1 * f;
+            double step = gap(f, a, b, rate_PaPerS) / (a - b * bottle.heatSlope_JPerMol(f));
+            f -= step;
             if (Math.abs(step) <= LAST_STEP * f) {
                 break;
             }
         }
         return f;
+    }
+
+    private double gap(double f, double a, double b, double rate_PaPerS) {
+        return a * f - rate_PaPerS - b * bottle.heatToWall_W(f);
     }
 }

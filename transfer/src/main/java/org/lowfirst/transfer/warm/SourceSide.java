@@ -31,6 +31,12 @@ interface SourceSide {
     /** Heat from wall to air, after {@link #derivatives} [W]. */
     double toAir_W();
 
+    /** How the pressure falls with gas given, without heat [Pa/mol]. */
+    double pressureSlope_PaPerMol();
+
+    /** Takes gas from the array, without heat; after {@link #evaluate}. */
+    void give(double amount_mol, double[] y, int at);
+
     /** Writes what was evaluated last into the array, from amount and temperatures alone. */
     void rewrite(double moved_mol, double[] y, int at);
 

@@ -94,6 +94,16 @@ final class SupplySide implements SourceSide {
     }
 
     @Override
+    public double pressureSlope_PaPerMol() {
+        return side.pressureSlope_PaPerMol(side.h_JPerMol);
+    }
+
+    @Override
+    public void give(double amount_mol, double[] y, int at) {
+        side.add(-amount_mol, side.h_JPerMol, y, at);
+    }
+
+    @Override
     public void rewrite(double moved_mol, double[] y, int at) {
         side.rewrite(start_mol - moved_mol, y, at);
     }

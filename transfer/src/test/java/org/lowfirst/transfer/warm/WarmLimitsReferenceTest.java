@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Limits with a closed form: energy and mass balances solved outside this project with the Schmidt and Wagner equation by an open
- * general-purpose library and a second program (agreement 4e-15). Tolerance: half a unit of the last digit given, and what 1e-5 K
+ * general-purpose library and a second program (agreement 4e-15). Tolerance: half a unit of the last digit given, and what 1e-6 K
  * of the integration makes of it.
  */
 class WarmLimitsReferenceTest {
