@@ -2,16 +2,18 @@ package org.lowfirst.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.lowfirst.app.file.FileBytes;
+import org.lowfirst.app.file.Problem;
+import org.lowfirst.app.file.ProblemReport;
+import org.lowfirst.app.file.SourceText;
 import org.lowfirst.app.plan.FilePlan;
 import org.lowfirst.app.plan.Glyphs;
+import org.lowfirst.app.plan.PlanFileLimits;
 import org.lowfirst.app.plan.PlanJson;
 import org.lowfirst.app.plan.PlanSheet;
 import org.lowfirst.app.plan.PlannedFile;
 import org.lowfirst.app.plan.PlanningFromAFile;
-import org.lowfirst.app.plan.Problem;
-import org.lowfirst.app.plan.ProblemReport;
 import org.lowfirst.app.plan.RefusedFile;
-import org.lowfirst.app.plan.SourceText;
 import org.lowfirst.gas.Oxygen;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -47,7 +49,7 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        FileBytes read = FileBytes.of(file, terminal.in());
+        FileBytes read = FileBytes.of(file, terminal.in(), PlanFileLimits.MOST_BYTES);
         if (read instanceof FileBytes.Missing missing) {
             terminal.err().println(missing.why());
             return ExitCode.BAD_INPUT;

@@ -1,6 +1,9 @@
 package org.lowfirst.app.plan;
 
 import java.util.Locale;
+import org.lowfirst.app.sheet.Numerals;
+import org.lowfirst.app.sheet.Paragraph;
+import org.lowfirst.app.sheet.ShownReadings;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.planning.BottleToFill;
 import org.lowfirst.planning.FillPlan;

@@ -5,9 +5,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.lowfirst.app.plan.Tree.Listing;
-import org.lowfirst.app.plan.Tree.Mapping;
-import org.lowfirst.app.plan.Tree.Scalar;
+import org.lowfirst.app.file.Place;
+import org.lowfirst.app.file.Problems;
+import org.lowfirst.app.file.Section;
+import org.lowfirst.app.file.Tree;
+import org.lowfirst.app.file.Tree.Listing;
+import org.lowfirst.app.file.Tree.Mapping;
+import org.lowfirst.app.file.Tree.Scalar;
+import org.lowfirst.app.sheet.Numerals;
 
 /** Reads the list of supplies or of bottles: that it is a list, is not too long, and that no name is there twice. */
 final class CylinderList {

@@ -2,8 +2,16 @@ package org.lowfirst.app.plan;
 
 import java.util.List;
 import java.util.Optional;
-import org.lowfirst.app.plan.Tree.Mapping;
-import org.lowfirst.app.plan.Tree.Scalar;
+import org.lowfirst.app.file.Kind;
+import org.lowfirst.app.file.Measure;
+import org.lowfirst.app.file.MeasureReader;
+import org.lowfirst.app.file.Place;
+import org.lowfirst.app.file.PlausibleRange;
+import org.lowfirst.app.file.Problems;
+import org.lowfirst.app.file.Section;
+import org.lowfirst.app.file.Tree.Mapping;
+import org.lowfirst.app.file.Tree.Scalar;
+import org.lowfirst.app.sheet.Numerals;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Volume;
 import org.lowfirst.planning.BottleToFill;

@@ -3,6 +3,7 @@ package org.lowfirst.app.plan;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.lowfirst.app.file.Place;
 import org.lowfirst.gas.Amount;
 import org.lowfirst.gas.ReferenceCondition;
 import org.lowfirst.planning.BottleToFill;

@@ -1,6 +1,7 @@
 package org.lowfirst.app.plan;
 
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.sheet.JsonLine;
 import org.lowfirst.gas.Amount;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.planning.FillPlan;

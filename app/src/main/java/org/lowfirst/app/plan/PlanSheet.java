@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.lowfirst.app.sheet.Paragraph;
+import org.lowfirst.app.sheet.ShownReadings;
 import org.lowfirst.planning.FillPlan;
 import org.lowfirst.planning.RankedSupply;
 import org.lowfirst.planning.ReferenceRule;

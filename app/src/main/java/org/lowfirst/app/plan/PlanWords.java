@@ -3,6 +3,7 @@ package org.lowfirst.app.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.lowfirst.app.sheet.ShownReadings;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Temperature;
 import org.lowfirst.planning.FillPlan;

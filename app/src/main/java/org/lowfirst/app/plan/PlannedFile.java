@@ -1,6 +1,8 @@
 package org.lowfirst.app.plan;
 
 import java.util.List;
+import org.lowfirst.app.file.Problem;
+import org.lowfirst.app.file.SourceText;
 import org.lowfirst.planning.PlansInOrder;
 
 /**

@@ -3,6 +3,10 @@ package org.lowfirst.app.plan;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import org.lowfirst.app.file.FileText;
+import org.lowfirst.app.file.Place;
+import org.lowfirst.app.file.Problems;
+import org.lowfirst.app.file.SourceText;
 import org.lowfirst.gas.EquationOfState;
 import org.lowfirst.planning.FillPlanner;
 import org.lowfirst.planning.InOrderOutcome;
@@ -11,6 +15,8 @@ import org.lowfirst.planning.PlansInOrder;
 
 /** Plans what a plan file asks for. */
 public final class PlanningFromAFile {
+
+    private static final String SHAPE = "a plan file has one line for each supply and bottle";
 
     private final EquationOfState gas;
 
@@ -27,7 +33,7 @@ public final class PlanningFromAFile {
      */
     public FilePlan plan(String name, byte[] bytes) {
         Problems problems = new Problems();
-        Optional<String> text = PlanText.decode(bytes, problems);
+        Optional<String> text = FileText.decode(bytes, PlanFileLimits.MOST_BYTES, SHAPE, problems);
         SourceText source = new SourceText(name, text.orElseGet(() -> new String(bytes, StandardCharsets.UTF_8)));
         Optional<PlanFile> file = text.flatMap(found -> new PlanFileReader(gas, problems).read(source));
         if (file.isEmpty() || problems.haveErrors()) {

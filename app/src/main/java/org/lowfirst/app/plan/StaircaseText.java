@@ -2,6 +2,7 @@ package org.lowfirst.app.plan;
 
 import java.util.Arrays;
 import java.util.Locale;
+import org.lowfirst.app.sheet.ShownReadings;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.planning.FillPlan;

@@ -23,6 +23,8 @@ final class ArchitectureTest {
                     "java.nio..",
                     "org.jspecify.annotations",
                     "org.snakeyaml.engine..",
+                    "org.lowfirst.app.file",
+                    "org.lowfirst.app.sheet",
                     "org.lowfirst.app.plan",
                     "org.lowfirst.gas",
                     "org.lowfirst.transfer",

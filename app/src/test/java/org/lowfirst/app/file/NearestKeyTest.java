@@ -1,4 +1,4 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.file;
 
 import java.util.List;
 import java.util.Optional;
@@ -23,14 +23,14 @@ import org.lowfirst.gas.VolumeUnit;
  * @param read reads one
  * @param in the number of a quantity in the unit of a symbol, if it is one of {@code units}
  */
-record Kind<T extends Comparable<T>>(
+public record Kind<T extends Comparable<T>>(
         String example,
         List<String> units,
         Function<String, Parsed<T>> read,
         BiFunction<T, String, Optional<Double>> in) {
 
     /** Absolute pressures count against the standard atmosphere. */
-    static final Kind<GaugePressure> PRESSURE = new Kind<>(
+    public static final Kind<GaugePressure> PRESSURE = new Kind<>(
             "2015 psi or 150 bar",
             List.of("psi", "bar", "kPa", "MPa"),
             text -> Quantities.gaugePressure(text, StandardAtmosphere.PRESSURE),
@@ -39,7 +39,7 @@ record Kind<T extends Comparable<T>>(
                     .map(pressure::to)
                     .findFirst());
 
-    static final Kind<Temperature> TEMPERATURE = new Kind<>(
+    public static final Kind<Temperature> TEMPERATURE = new Kind<>(
             "70 F or 20 C",
             List.of("F", "C", "K"),
             Quantities::temperature,
@@ -48,7 +48,7 @@ record Kind<T extends Comparable<T>>(
                     .map(temperature::to)
                     .findFirst());
 
-    static final Kind<Volume> VOLUME = new Kind<>(
+    public static final Kind<Volume> VOLUME = new Kind<>(
             "2.9 L",
             List.of("L", "cu in"),
             Quantities::volume,

@@ -1,4 +1,4 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.file;
 
 import org.jspecify.annotations.Nullable;
 

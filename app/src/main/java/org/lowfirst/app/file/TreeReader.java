@@ -1,4 +1,4 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.file;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -6,10 +6,10 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.lowfirst.app.plan.Tree.Listing;
-import org.lowfirst.app.plan.Tree.Mapping;
-import org.lowfirst.app.plan.Tree.Pair;
-import org.lowfirst.app.plan.Tree.Scalar;
+import org.lowfirst.app.file.Tree.Listing;
+import org.lowfirst.app.file.Tree.Mapping;
+import org.lowfirst.app.file.Tree.Pair;
+import org.lowfirst.app.file.Tree.Scalar;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
@@ -26,7 +26,7 @@ import org.snakeyaml.engine.v2.exceptions.ReaderException;
  * Builds the {@link Tree} of one YAML document from the parser's events. Depth is limited, so that no file can exhaust the
  * stack; an alias stands for the part its anchor names.
  */
-final class TreeReader {
+public final class TreeReader {
 
     /** A plan file is three deep: the file, its lists, their entries. */
     private static final int DEEPEST = 12;
@@ -39,10 +39,10 @@ final class TreeReader {
     }
 
     /** The document of the text, or empty when there is none or it cannot be read; then a problem says why. */
-    static Optional<Tree> read(SourceText source, Problems problems) {
+    public static Optional<Tree> read(SourceText source, Problems problems) {
         try {
             LoadSettings settings = LoadSettings.builder()
-                    .setCodePointLimit(PlanFileLimits.MOST_BYTES)
+                    .setCodePointLimit(Math.max(1, source.text().length()))
                     .build();
             Iterator<Event> events =
                     new Parse(settings).parseString(source.text()).iterator();
@@ -141,7 +141,7 @@ final class TreeReader {
 
     private static Place placeOf(String text, int codePoints) {
         int end = text.offsetByCodePoints(0, Math.min(codePoints, text.codePointCount(0, text.length())));
-        return PlanText.endOf(text.substring(0, end));
+        return FileText.endOf(text.substring(0, end));
     }
 
     /** Ends the reading of a file that nests too deep; caught where reading started. */

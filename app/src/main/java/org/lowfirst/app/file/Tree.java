@@ -1,9 +1,9 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.file;
 
 import java.util.List;
 
 /** A YAML document as written, each part with its place; nothing is turned into numbers or truth values. */
-sealed interface Tree {
+public sealed interface Tree {
 
     Place place();
 
@@ -19,7 +19,7 @@ sealed interface Tree {
     record Scalar(String text, boolean plain, Place place) implements Tree {
 
         /** Whether nothing was written: no text, or the YAML words for nothing. */
-        boolean isEmpty() {
+        public boolean isEmpty() {
             return text.isBlank() || (plain && (text.equals("~") || text.equals("null")));
         }
 

@@ -1,16 +1,16 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.file;
 
 import java.util.Optional;
-import org.lowfirst.app.plan.Tree.Scalar;
+import org.lowfirst.app.file.Tree.Scalar;
 import org.lowfirst.gas.Parsed;
 
 /** Reads the quantities of one group of keys. */
-final class MeasureReader {
+public final class MeasureReader {
 
     private final Section section;
     private final Problems problems;
 
-    MeasureReader(Section section, Problems problems) {
+    public MeasureReader(Section section, Problems problems) {
         this.section = section;
         this.problems = problems;
     }
@@ -22,12 +22,12 @@ final class MeasureReader {
      * @param what how problems name it, e.g. "reading of supply A"
      * @param range what it can be
      */
-    <T extends Comparable<T>> Optional<Measure<T>> required(String key, String what, PlausibleRange<T> range) {
+    public <T extends Comparable<T>> Optional<Measure<T>> required(String key, String what, PlausibleRange<T> range) {
         return section.required(key, what, range.kind().example()).flatMap(scalar -> read(scalar, what, range));
     }
 
     /** A quantity that may be left out. */
-    <T extends Comparable<T>> Optional<Measure<T>> optional(String key, String what, PlausibleRange<T> range) {
+    public <T extends Comparable<T>> Optional<Measure<T>> optional(String key, String what, PlausibleRange<T> range) {
         return section.optional(key, what, range.kind().example()).flatMap(scalar -> read(scalar, what, range));
     }
 

@@ -1,4 +1,4 @@
-package org.lowfirst.cli;
+package org.lowfirst.app.file;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -7,10 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import org.lowfirst.app.plan.PlanFileLimits;
 
-/** The bytes of a file that was named on the command line, or why there are none. */
-sealed interface FileBytes {
+/** The bytes of a file that somebody named, or why there are none. */
+public sealed interface FileBytes {
 
     /** The file was read, at most one byte beyond the limit; its name is how problems name it. */
     final class Found implements FileBytes {
@@ -22,11 +21,11 @@ sealed interface FileBytes {
             this.bytes = bytes;
         }
 
-        String name() {
+        public String name() {
             return name;
         }
 
-        byte[] bytes() {
+        public byte[] bytes() {
             return bytes;
         }
     }
@@ -39,18 +38,19 @@ sealed interface FileBytes {
      *
      * @param file the file as typed; - for what is piped in
      * @param in what is piped in
+     * @param most bytes such a file may have; one more is read, so that a longer one can be told
      */
-    static FileBytes of(String file, InputStream in) {
+    static FileBytes of(String file, InputStream in, int most) {
         try {
             if (file.equals("-")) {
-                return new Found("standard input", in.readNBytes(PlanFileLimits.MOST_BYTES + 1));
+                return new Found("standard input", in.readNBytes(most + 1));
             }
             Path path = Path.of(file);
             if (Files.isDirectory(path)) {
-                return new Missing(file + ": error: this is a folder. Name a plan file in it.");
+                return new Missing(file + ": error: this is a folder. Name a file in it.");
             }
             try (InputStream content = Files.newInputStream(path)) {
-                return new Found(file, content.readNBytes(PlanFileLimits.MOST_BYTES + 1));
+                return new Found(file, content.readNBytes(most + 1));
             }
         } catch (NoSuchFileException missing) {
             return new Missing(file + ": error: there is no such file. Check its name and folder.");

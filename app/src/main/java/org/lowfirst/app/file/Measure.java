@@ -1,4 +1,6 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.file;
+
+import org.lowfirst.app.sheet.Numerals;
 
 /**
  * A quantity as a plan file states it.
@@ -8,10 +10,10 @@ package org.lowfirst.app.plan;
  * @param unit symbol of the unit, e.g. "psi"
  * @param place where it stands
  */
-record Measure<T>(T value, double number, String unit, Place place) {
+public record Measure<T>(T value, double number, String unit, Place place) {
 
     /** As a person would write it: number and unit. */
-    String written() {
+    public String written() {
         return Numerals.grouped(number) + " " + unit;
     }
 }

@@ -1,36 +1,36 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.file;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.lowfirst.app.plan.Problem.Severity;
+import org.lowfirst.app.file.Problem.Severity;
 
 /** Collects the problems of one file, so that a person sees them all at once. Not thread-safe. */
-final class Problems {
+public final class Problems {
 
     private static final Comparator<Problem> READING_ORDER =
             Comparator.comparing(Problem::place, Comparator.nullsFirst(Comparator.naturalOrder()));
 
     private final List<Problem> found = new ArrayList<>();
 
-    void error(Place place, String sentence) {
+    public void error(Place place, String sentence) {
         found.add(new Problem(Severity.ERROR, place, sentence));
     }
 
-    void warning(Place place, String sentence) {
+    public void warning(Place place, String sentence) {
         found.add(new Problem(Severity.WARNING, place, sentence));
     }
 
-    void fileError(String sentence) {
+    public void fileError(String sentence) {
         found.add(new Problem(Severity.ERROR, null, sentence));
     }
 
-    boolean haveErrors() {
+    public boolean haveErrors() {
         return found.stream().anyMatch(Problem::isError);
     }
 
     /** The problems in the order of the file; those about the file as a whole first. */
-    List<Problem> inOrder() {
+    public List<Problem> inOrder() {
         return found.stream().sorted(READING_ORDER).toList();
     }
 }

@@ -1,4 +1,4 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.sheet;
 
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -7,29 +7,29 @@ import org.jspecify.annotations.Nullable;
  * One JSON text (RFC 8259) on one line, written member by member, in the order it is told, so that the same plan gives the same bytes.
  * Numbers have the fewest digits that read back as the same double. Not thread-safe.
  */
-final class JsonLine {
+public final class JsonLine {
 
     private final StringBuilder text = new StringBuilder(1024);
     private boolean first = true;
 
-    JsonLine openObject() {
+    public JsonLine openObject() {
         return open('{');
     }
 
-    JsonLine closeObject() {
+    public JsonLine closeObject() {
         return close('}');
     }
 
-    JsonLine openList() {
+    public JsonLine openList() {
         return open('[');
     }
 
-    JsonLine closeList() {
+    public JsonLine closeList() {
         return close(']');
     }
 
     /** The key of what is written next. */
-    JsonLine key(String key) {
+    public JsonLine key(String key) {
         separate();
         quote(key);
         text.append(':');
@@ -37,29 +37,29 @@ final class JsonLine {
         return this;
     }
 
-    JsonLine value(String value) {
+    public JsonLine value(String value) {
         separate();
         quote(value);
         return this;
     }
 
-    JsonLine value(boolean value) {
+    public JsonLine value(boolean value) {
         return raw(Boolean.toString(value));
     }
 
-    JsonLine value(int value) {
+    public JsonLine value(int value) {
         return raw(Integer.toString(value));
     }
 
     /** @param value a finite number, or null */
-    JsonLine value(@Nullable Double value) {
+    public JsonLine value(@Nullable Double value) {
         if (value != null && !Double.isFinite(value)) {
             throw new IllegalArgumentException("The number (" + value + ") must be finite to be written as JSON.");
         }
         return raw(value == null ? "null" : shortest(value));
     }
 
-    JsonLine nothing() {
+    public JsonLine nothing() {
         return raw("null");
     }
 

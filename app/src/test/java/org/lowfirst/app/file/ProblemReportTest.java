@@ -1,9 +1,9 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import org.lowfirst.app.plan.Problem.Severity;
+import org.lowfirst.app.file.Problem.Severity;
 
 final class ProblemReportTest {
 

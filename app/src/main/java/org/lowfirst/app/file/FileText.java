@@ -1,4 +1,4 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.file;
 
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
@@ -9,20 +9,23 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Turns the bytes of a plan file into text, or says why they are none. */
-final class PlanText {
+/** Turns the bytes of a file into text, or says why they are none. */
+public final class FileText {
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
-    private PlanText() {}
+    private FileText() {}
 
-    static Optional<String> decode(byte[] bytes, Problems problems) {
-        if (bytes.length > PlanFileLimits.MOST_BYTES) {
+    /**
+     * The text of UTF-8 bytes, without a byte order mark; empty when there is none, and then a problem says why.
+     *
+     * @param most bytes a file may have
+     * @param shape what such a file looks like, for somebody whose file is larger: the rest of a sentence
+     */
+    public static Optional<String> decode(byte[] bytes, int most, String shape, Problems problems) {
+        if (bytes.length > most) {
             problems.fileError(String.format(
-                    Locale.ROOT,
-                    "The file has more than %,d bytes; a plan file has one line for each supply and bottle. "
-                            + "Maybe another file was meant.",
-                    PlanFileLimits.MOST_BYTES));
+                    Locale.ROOT, "The file has more than %,d bytes; %s. Maybe another file was meant.", most, shape));
             return Optional.empty();
         }
         if (startsAsUtf16(bytes)) {

@@ -1,36 +1,36 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.sheet;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
 
 /** Numbers and counts in words for people. */
-final class Numerals {
+public final class Numerals {
 
     private static final MathContext DIGITS = new MathContext(6);
 
     private Numerals() {}
 
     /** About as exact as a person needs a limit: three digits that count, thousands apart. */
-    static String rounded(double value) {
+    public static String rounded(double value) {
         return grouped(new BigDecimal(value, new MathContext(3)).doubleValue());
     }
 
     /** A number and its unit, thousands apart. */
-    static String grouped(String written) {
+    public static String grouped(String written) {
         int space = written.indexOf(' ');
         return grouped(Double.parseDouble(written.substring(0, space))) + written.substring(space);
     }
 
     /** At most six digits, no trailing zeros, thousands apart. */
-    static String grouped(double value) {
+    public static String grouped(double value) {
         BigDecimal rounded = new BigDecimal(value, DIGITS).stripTrailingZeros();
         int digits = Math.max(0, rounded.scale());
         return String.format(Locale.ROOT, "%,." + digits + "f", rounded);
     }
 
     /** "1st", "2nd", "11th", "22nd". */
-    static String ordinal(int number) {
+    public static String ordinal(int number) {
         int lastTwo = number % 100;
         if (lastTwo >= 11 && lastTwo <= 13) {
             return number + "th";
@@ -45,7 +45,7 @@ final class Numerals {
     }
 
     /** "1 problem", "3 problems". */
-    static String count(long number, String singular) {
+    public static String count(long number, String singular) {
         return String.format(Locale.ROOT, "%,d %s%s", number, singular, number == 1 ? "" : "s");
     }
 }

@@ -1,7 +1,7 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.sheet;
 
 /** Breaks text into lines of at most 80 columns. */
-final class Paragraph {
+public final class Paragraph {
 
     private static final int WIDTH = 80;
 
@@ -13,7 +13,7 @@ final class Paragraph {
      * @param lead what stands before the first line; the others are indented as deep
      * @param words the text, broken at its spaces
      */
-    static String of(String lead, String words) {
+    public static String of(String lead, String words) {
         StringBuilder out = new StringBuilder(lead);
         int column = lead.length();
         boolean lineStart = true;

@@ -1,4 +1,4 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.file;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -9,8 +9,9 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.lowfirst.app.plan.Tree.Mapping;
-import org.lowfirst.app.plan.Tree.Scalar;
+import org.lowfirst.app.file.Tree.Mapping;
+import org.lowfirst.app.file.Tree.Scalar;
+import org.lowfirst.app.sheet.Numerals;
 import org.lowfirst.gas.Parsed;
 
 /**
@@ -23,13 +24,13 @@ import org.lowfirst.gas.Parsed;
  * @param mostWritten the most, likewise
  * @param advice what to say to somebody outside, or empty to look for a unit that fits
  */
-record PlausibleRange<T extends Comparable<T>>(
+public record PlausibleRange<T extends Comparable<T>>(
         Kind<T> kind, T least, T most, String leastWritten, String mostWritten, Optional<String> advice) {
 
     private static final List<String> KEYS = List.of("least", "most", "advice", "source");
 
     /** Says what is wrong with a measure, or nothing when it is inside. */
-    Optional<String> findFault(String what, Measure<T> measure) {
+    public Optional<String> findFault(String what, Measure<T> measure) {
         if (contains(measure.value())) {
             return Optional.empty();
         }
@@ -68,7 +69,7 @@ record PlausibleRange<T extends Comparable<T>>(
     }
 
     /** The range of one name. */
-    static <T extends Comparable<T>> PlausibleRange<T> of(String name, Kind<T> kind) {
+    public static <T extends Comparable<T>> PlausibleRange<T> of(String name, Kind<T> kind) {
         Problems none = new Problems();
         Mapping ranges = (Mapping) Loaded.RANGES;
         Mapping range = (Mapping)

@@ -1,4 +1,4 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.sheet;
 
 import java.util.Locale;
 import org.lowfirst.gas.GaugePressure;
@@ -8,51 +8,51 @@ import org.lowfirst.gas.PressureUnit;
  * Readings as a person at a gauge wants them: what was typed as typed, what is expected to the step a gauge can be read, and a
  * limit never rounded up.
  */
-final class ShownReadings {
+public final class ShownReadings {
 
     private final PressureUnit unit;
 
-    ShownReadings(PressureUnit unit) {
+    public ShownReadings(PressureUnit unit) {
         this.unit = unit;
     }
 
-    String symbol() {
+    public String symbol() {
         return unit.symbol();
     }
 
     /** An expected reading, to 1 bar, 10 psi, 100 kPa or 0.1 MPa. */
-    String expected(GaugePressure reading) {
+    public String expected(GaugePressure reading) {
         double step = expectedStep();
         return number(Math.rint(reading.to(unit) / step) * step, unit == PressureUnit.MEGAPASCAL ? 1 : 0);
     }
 
     /** A reading that was given, with at most one digit after the point (two in MPa). */
-    String given(GaugePressure reading) {
+    public String given(GaugePressure reading) {
         int most = unit == PressureUnit.MEGAPASCAL ? 2 : 1;
         String text = number(reading.to(unit), most);
         return text.contains(".") ? text.replaceFirst("\\.?0+$", "") : text;
     }
 
     /** A reading as {@link #given} when it looks typed, else as {@link #expected}. */
-    String found(GaugePressure reading) {
+    public String found(GaugePressure reading) {
         double tenths = reading.to(unit) * (unit == PressureUnit.MEGAPASCAL ? 100.0 : 10.0);
         return Math.abs(tenths - Math.rint(tenths)) < 1e-6 ? given(reading) : expected(reading);
     }
 
     /** A limit, rounded down to 1 bar, 1 psi, 10 kPa or 0.01 MPa. */
-    String limit(GaugePressure reading) {
+    public String limit(GaugePressure reading) {
         double step = limitStep();
         double shown = Math.floor(reading.to(unit) / step + 1e-6) * step;
         return number(shown, unit == PressureUnit.MEGAPASCAL ? 2 : 0);
     }
 
     /** The least reading that will do, rounded up to a step of {@link #expected}. */
-    String atLeast(GaugePressure reading) {
+    public String atLeast(GaugePressure reading) {
         double step = expectedStep();
         return number(Math.ceil(reading.to(unit) / step - 1e-6) * step, unit == PressureUnit.MEGAPASCAL ? 1 : 0);
     }
 
-    String withUnit(String number) {
+    public String withUnit(String number) {
         return number + " " + unit.symbol();
     }
 

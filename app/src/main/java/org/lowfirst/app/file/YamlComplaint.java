@@ -1,4 +1,4 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.file;
 
 import java.util.Locale;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;

@@ -1,4 +1,4 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.file;
 
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.lowfirst.app.plan.Tree.Mapping;
-import org.lowfirst.app.plan.Tree.Pair;
-import org.lowfirst.app.plan.Tree.Scalar;
+import org.lowfirst.app.file.Tree.Mapping;
+import org.lowfirst.app.file.Tree.Pair;
+import org.lowfirst.app.file.Tree.Scalar;
 
 /** One group of keys of a plan file: which keys it may have, and their values. */
-final class Section {
+public final class Section {
 
     private final Place place;
     private final String group;
@@ -26,7 +26,7 @@ final class Section {
      * @param group how problems name it, e.g. "a supply"
      * @param known its keys
      */
-    Section(Mapping mapping, String group, List<String> known, Problems problems) {
+    public Section(Mapping mapping, String group, List<String> known, Problems problems) {
         this.place = mapping.place();
         this.group = group;
         this.known = known;
@@ -40,24 +40,24 @@ final class Section {
         }
     }
 
-    Place place() {
+    public Place place() {
         return place;
     }
 
     /** Where the value of a key stands, or the whole group when it has none. */
-    Place placeOf(String key) {
+    public Place placeOf(String key) {
         Pair pair = pairs.get(key);
         return pair == null ? place : pair.value().place();
     }
 
     /** Where a key stands, or the whole group when it is not there. */
-    Place placeOfKey(String key) {
+    public Place placeOfKey(String key) {
         Pair pair = pairs.get(key);
         return pair == null ? place : pair.key().place();
     }
 
     /** What stands under a key, if anything does. */
-    Optional<Tree> find(String key) {
+    public Optional<Tree> find(String key) {
         return Optional.ofNullable(pairs.get(key)).map(Pair::value);
     }
 
@@ -68,7 +68,7 @@ final class Section {
      * @param what how problems name the value, e.g. "reading of supply A"
      * @param example what a right value looks like
      */
-    Optional<Scalar> optional(String key, String what, String example) {
+    public Optional<Scalar> optional(String key, String what, String example) {
         Pair pair = pairs.get(key);
         if (pair == null || spoiled.contains(key)) {
             return Optional.empty();
@@ -88,7 +88,7 @@ final class Section {
     }
 
     /** The single value of a key that must be there. */
-    Optional<Scalar> required(String key, String what, String example) {
+    public Optional<Scalar> required(String key, String what, String example) {
         if (!pairs.containsKey(key) && !spoiled.contains(key)) {
             reportMissing(key, what, example);
         }
@@ -96,7 +96,7 @@ final class Section {
     }
 
     /** Warns of the keys that nobody asked for; to be called when all values have been read. */
-    void reportStrangers() {
+    public void reportStrangers() {
         strangers.values().forEach(key -> problems.warning(key.place(), unknown(key.text())));
     }
 

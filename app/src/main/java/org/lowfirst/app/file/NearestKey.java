@@ -1,4 +1,4 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.file;
 
 import java.util.Collection;
 import java.util.Comparator;
@@ -6,12 +6,15 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the key a person most likely meant. */
-final class NearestKey {
+public final class NearestKey {
+
+    /** Letters of a typed key that are looked at. */
+    private static final int LONGEST = 40;
 
     private NearestKey() {}
 
     /** The known key that differs from what was typed in at most a third of its letters; case and signs do not count. */
-    static Optional<String> find(String typed, Collection<String> known) {
+    public static Optional<String> find(String typed, Collection<String> known) {
         return known.stream()
                 .filter(key -> distance(letters(typed), letters(key)) <= Math.max(1, key.length() / 3))
                 .min(Comparator.comparingInt((String key) -> distance(letters(typed), letters(key)))
@@ -23,7 +26,7 @@ final class NearestKey {
         key.toLowerCase(Locale.ROOT)
                 .codePoints()
                 .filter(Character::isLetterOrDigit)
-                .limit(PlanFileLimits.LONGEST_NAME)
+                .limit(LONGEST)
                 .forEach(letters::appendCodePoint);
         return letters.toString();
     }

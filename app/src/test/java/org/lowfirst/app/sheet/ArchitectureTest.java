@@ -1,0 +1,26 @@
+package org.lowfirst.app.sheet;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+@AnalyzeClasses(packages = "org.lowfirst.app.sheet", importOptions = ImportOption.DoNotIncludeTests.class)
+final class ArchitectureTest {
+
+    @ArchTest
+    static final ArchRule KNOWS_QUANTITIES_ONLY = classes()
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage(
+                    "java.lang..",
+                    "java.util..",
+                    "java.io",
+                    "java.math",
+                    "java.nio..",
+                    "org.jspecify.annotations",
+                    "org.lowfirst.app.sheet",
+                    "org.lowfirst.gas");
+}
