@@ -61,7 +61,13 @@ public final class Quantities {
                 (number, symbol) -> symbol.equals("lb") ? Mass.ofPounds(number) : new Mass(number));
     }
 
-    private static <T> Parsed<T> read(String text, QuantityKind kind, BiFunction<Double, String, T> make) {
+    /**
+     * A quantity of any kind.
+     *
+     * @param kind its units
+     * @param make the quantity from the number that was typed and the symbol of its unit
+     */
+    public static <T> Parsed<T> read(String text, QuantityKind kind, BiFunction<Double, String, T> make) {
         int start = firstLetter(text, 0);
         if (start == text.length()) {
             return new Parsed.Unreadable<>(
@@ -121,8 +127,8 @@ public final class Quantities {
                             unit.fromKelvin(0.0),
                             symbol));
         }
-        String name = kind.name().substring(2);
-        return number >= 0.0
+        String name = kind.name().substring(kind.name().indexOf(' ') + 1);
+        return number >= 0.0 || kind.signed()
                 ? Optional.empty()
                 : Optional.of("The " + name + " (" + typed + ") must not be below zero.");
     }

@@ -11,9 +11,11 @@ import java.util.Optional;
  *
  * @param name with its article, e.g. "a pressure"
  * @param offer the units to offer, e.g. "F, C or K"
+ * @param example what a right one looks like
+ * @param signed whether a number below zero may be meant
  * @param symbols symbol of the unit by its spelling, spellings without spaces, points and brackets and in lower case
  */
-record QuantityKind(String name, String offer, String example, Map<String, String> symbols) {
+public record QuantityKind(String name, String offer, String example, boolean signed, Map<String, String> symbols) {
 
     static final QuantityKind PRESSURE = of(
             "a pressure",
@@ -50,11 +52,16 @@ record QuantityKind(String name, String offer, String example, Map<String, Strin
 
     private static final List<QuantityKind> ALL = List.of(PRESSURE, TEMPERATURE, VOLUME, MASS);
 
-    QuantityKind {
+    public QuantityKind {
         symbols = Map.copyOf(symbols);
     }
 
-    private static QuantityKind of(String name, String offer, String example, String... lines) {
+    /**
+     * A kind that is not below zero.
+     *
+     * @param lines one for each unit: its symbol, a colon, a space, and its spellings with a space between
+     */
+    public static QuantityKind of(String name, String offer, String example, String... lines) {
         Map<String, String> symbols = new HashMap<>();
         for (String line : lines) {
             int colon = line.indexOf(':');
@@ -62,7 +69,12 @@ record QuantityKind(String name, String offer, String example, Map<String, Strin
                 symbols.put(spelling, line.substring(0, colon));
             }
         }
-        return new QuantityKind(name, offer, example, symbols);
+        return new QuantityKind(name, offer, example, false, symbols);
+    }
+
+    /** The same kind, and below zero as well. */
+    public QuantityKind withSign() {
+        return new QuantityKind(name, offer, example, true, symbols);
     }
 
     /** The symbol of the unit that a typed word means in this kind. */

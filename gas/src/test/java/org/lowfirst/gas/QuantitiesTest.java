@@ -153,6 +153,22 @@ class QuantitiesTest {
                 .isEqualTo("'0.5 bara' is below the pressure of the surroundings, so no gauge can show it.");
     }
 
+    @Test
+    void aKindOfOnesOwnIsReadByTheSameRules() {
+        QuantityKind height = QuantityKind.of("a height", "ft or m", "8000 ft", "ft: ft feet", "m: m metres");
+        Parsed<String> read = Quantities.read("12,500 Feet", height, (number, unit) -> number + " " + unit);
+        assertThat(read).isEqualTo(new Parsed.Read<>("12500.0 ft", 12_500.0, "ft", "12,500 Feet"));
+        assertThat(problem(Quantities.read("12500", height, (number, unit) -> number)))
+                .isEqualTo("12500 needs a unit: ft or m.");
+        assertThat(problem(Quantities.read("12 kg", height, (number, unit) -> number)))
+                .isEqualTo("'12 kg' is a mass; a height is needed here, in ft or m.");
+        assertThat(problem(Quantities.read("-3 m", height, (number, unit) -> number)))
+                .isEqualTo("The height (-3 m) must not be below zero.");
+        assertThat(Quantities.read("-3 m", height.withSign(), (number, unit) -> number)
+                        .orElseThrow())
+                .isEqualTo(-3.0);
+    }
+
     private static String problem(Parsed<?> parsed) {
         return ((Parsed.Unreadable<?>) parsed).problem();
     }
