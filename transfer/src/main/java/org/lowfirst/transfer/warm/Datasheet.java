@@ -108,6 +108,15 @@ public final class Datasheet {
         return figure.value();
     }
 
+    /** This datasheet with one figure times a factor, marked as assumed: to see how much a result depends on it. */
+    Datasheet times(String name, double factor) {
+        Figure old = figure(name);
+        Map<String, Figure> changed = new LinkedHashMap<>(figures);
+        changed.put(
+                name, new Figure(name, factor * old.value(), old.unit(), old.range(), Status.ASSUMED, old.source()));
+        return new Datasheet(file, Map.copyOf(changed));
+    }
+
     /** Every figure. */
     public List<Figure> all() {
         return List.copyOf(figures.values());

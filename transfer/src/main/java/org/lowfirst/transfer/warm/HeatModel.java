@@ -37,6 +37,11 @@ public final class HeatModel {
         return new HeatModel(sheet, insideScale, notNegative(factor) * outsideScale);
     }
 
+    /** This model with one figure of heat-transfer.txt times a factor: to see how much a result depends on it. */
+    public HeatModel times(String figure, double factor) {
+        return new HeatModel(sheet.times(figure, notNegative(factor)), insideScale, outsideScale);
+    }
+
     private static double notNegative(double factor) {
         if (!(factor >= 0.0) || Double.isInfinite(factor)) {
             throw new IllegalArgumentException("The factor (" + factor + ") must be at least 0.");
