@@ -92,14 +92,7 @@ public final class Journal implements AutoCloseable {
 
     /** The corrections of a bench in order of their numbers. */
     public List<Entry> listCorrections(BenchId bench) {
-        return read(handle -> Table.select(
-                        handle,
-                        Rows.ENTRY_COLUMNS,
-                        "bench = :bench AND kind = 'entry.corrected' AND seq >= :from ORDER BY seq",
-                        bench,
-                        0)
-                .map(Rows.ENTRY)
-                .list());
+        return read(handle -> Table.corrections(handle, bench).list());
     }
 
     /**
@@ -135,14 +128,7 @@ public final class Journal implements AutoCloseable {
      * @param fold what to make of them; the iterator lives only during this call
      */
     public <T> T inPlaceOrder(BenchId bench, Function<Iterator<Entry>, T> fold) {
-        return read(handle -> Table.select(
-                        handle,
-                        Rows.ENTRY_COLUMNS,
-                        "bench = :bench AND seq >= :from ORDER BY place_at, place, seq",
-                        bench,
-                        0)
-                .map(Rows.ENTRY)
-                .withIterator(fold::apply));
+        return read(handle -> Table.inPlaceOrder(handle, bench).withIterator(fold::apply));
     }
 
     /**
@@ -162,14 +148,10 @@ public final class Journal implements AutoCloseable {
         }
     }
 
-    /**
-     * Appends entries that were sealed elsewhere, all or none.
-     *
-     * @return false when the journal's head is not the one expected; then nothing was added
-     */
-    boolean appendSealed(BenchRow bench, Head expected, List<PlacedEntry> entries) {
+    /** Runs an import as one transaction; the work rolls it back when nothing is to be kept. */
+    Importing importing(Function<Handle, Importing> work) {
         synchronized (writing) {
-            return write(handle -> Table.appendSealed(handle, bench, expected, entries));
+            return write(work);
         }
     }
 

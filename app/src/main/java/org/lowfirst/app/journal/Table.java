@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.result.ResultIterable;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.Query;
 import org.lowfirst.station.BenchId;
+import org.lowfirst.station.Corrections;
 import org.lowfirst.station.Entry;
 import org.lowfirst.station.EntryKey;
 import org.lowfirst.station.Fact;
@@ -32,6 +34,18 @@ final class Table {
         return handle.createQuery("SELECT " + columns + " FROM entry WHERE " + where)
                 .bind("bench", bench.value())
                 .bind("from", from);
+    }
+
+    /** The corrections of a bench in order of their numbers. */
+    static ResultIterable<Entry> corrections(Handle handle, BenchId bench) {
+        String where = "bench = :bench AND kind = 'entry.corrected' AND seq >= :from ORDER BY seq";
+        return select(handle, Rows.ENTRY_COLUMNS, where, bench, 0).map(Rows.ENTRY);
+    }
+
+    /** All entries of a bench in the order they count, corrected ones included. */
+    static ResultIterable<Entry> inPlaceOrder(Handle handle, BenchId bench) {
+        String where = "bench = :bench AND seq >= :from ORDER BY place_at, place, seq";
+        return select(handle, Rows.ENTRY_COLUMNS, where, bench, 0).map(Rows.ENTRY);
     }
 
     static Head head(Handle handle, BenchId bench) {
@@ -135,6 +149,25 @@ final class Table {
         return entry.fact() instanceof Fact.BenchOpened
                 ? FIRST_OF_ALL
                 : entry.origin().effectiveAt().toEpochMilli();
+    }
+
+    /** Number of the first entry whose place columns are not what its content says; 0 when there is none. */
+    static long firstMisplaced(Handle handle, BenchId bench) {
+        long wrong = handle.createQuery("SELECT coalesce(min(seq), 0) FROM entry WHERE bench = :bench AND ("
+                        + " CASE kind WHEN 'bench.opened' THEN :first ELSE effective_at END <> place_at"
+                        + " OR (kind <> 'entry.corrected' AND place <> seq))")
+                .bind("bench", bench.value())
+                .bind("first", FIRST_OF_ALL)
+                .mapTo(Long.class)
+                .one();
+        Corrections corrections = Corrections.of(corrections(handle, bench).list());
+        return wrong != 0
+                ? wrong
+                : select(handle, "seq, place", "bench = :bench AND kind = 'entry.corrected' AND seq >= :from", bench, 0)
+                        .map((row, context) -> row.getLong(2) == corrections.place(row.getLong(1)) ? 0 : row.getLong(1))
+                        .filter(seq -> seq != 0)
+                        .findFirst()
+                        .orElse(0L);
     }
 
     private static void bind(PreparedBatch batch, PlacedEntry placed) {

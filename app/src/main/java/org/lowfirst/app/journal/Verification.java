@@ -41,7 +41,8 @@ public sealed interface Verification {
     enum Wrong {
         SEQUENCE("its number does not follow"),
         PREVIOUS("it does not follow from the entry before"),
-        HASH("its content is not what was hashed");
+        HASH("its content is not what was hashed"),
+        PLACE("it was moved to another place in the order");
 
         private final String words;
 
@@ -55,7 +56,11 @@ public sealed interface Verification {
         ChainCheck check = new ChainCheck();
         journal.forEachBySeq(bench, check::next);
         Broken broken = check.broken();
-        return broken == null ? new Whole(bench, check.head()) : broken;
+        if (broken != null) {
+            return broken;
+        }
+        long misplaced = journal.read(handle -> Table.firstMisplaced(handle, bench));
+        return misplaced == 0 ? new Whole(bench, check.head()) : new Broken(bench, misplaced, Wrong.PLACE);
     }
 
     /** Follows a chain entry by entry and remembers the first that is wrong. */
