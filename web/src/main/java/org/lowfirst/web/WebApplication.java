@@ -9,6 +9,7 @@ import org.lowfirst.web.workplace.Workplace;
 import org.springframework.boot.Banner;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.web.server.PortInUseException;
+import org.springframework.context.ApplicationContextException;
 import org.springframework.context.ConfigurableApplicationContext;
 
 /** Starts and stops the web pages of one bench. */
@@ -62,9 +63,12 @@ public final class WebApplication {
             ConfigurableApplicationContext context = application.run();
             int port = context.getEnvironment().getRequiredProperty("local.server.port", Integer.class);
             return new Serving.Started(urlOf(address, port), context::close);
-        } catch (PortInUseException taken) {
-            return new Serving.Refused("Port " + request.port() + " on " + request.bind()
-                    + " is taken by another program.\nMaybe choose another port, or stop the other one.");
+        } catch (ApplicationContextException failed) {
+            if (failed.getCause() instanceof PortInUseException) {
+                return new Serving.Refused("Port " + request.port() + " on " + request.bind()
+                        + " is taken by another program.\nMaybe choose another port, or stop the other one.");
+            }
+            throw failed;
         }
     }
 

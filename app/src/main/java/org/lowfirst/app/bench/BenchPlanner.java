@@ -11,6 +11,7 @@ import org.lowfirst.planning.PlanOutcome;
 import org.lowfirst.planning.SupplyState;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.BottleId;
+import org.lowfirst.station.OpenFill;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.Settings;
 import org.lowfirst.station.StatedPressure;
@@ -35,7 +36,29 @@ final class BenchPlanner {
         return plan(state, bottle, target, before, bank(state, before));
     }
 
-    /** As above, from one supply alone. */
+    /**
+     * The rest of a fill. A supply is left shut when what it could still give is no more than a gauge can tell: the bottle was
+     * typed as its gauge shows it, so the supply just used would otherwise come again for a hair's breadth.
+     */
+    PlanOutcome planRest(BenchState state, OpenFill fill) {
+        Reading now = fill.bottleNow();
+        double tellable_Pa = state.bench()
+                .settings()
+                .rules()
+                .figures()
+                .repeatability()
+                .gauge()
+                .pascals();
+        double bottle_Pa = now.pressure().gauge().pascals();
+        boolean there = fill.target().gauge().pascals() - bottle_Pa < tellable_Pa;
+        List<SupplyState> bank = bank(state, now).stream()
+                .map(supply ->
+                        there || supply.reading().pascals() - bottle_Pa <= tellable_Pa ? supply.holdBack() : supply)
+                .toList();
+        return plan(state, fill.bottle(), fill.target(), now, bank);
+    }
+
+    /** From one supply alone. */
     PlanOutcome planFrom(BenchState state, SupplyId supply, BottleId bottle, StatedPressure target, Reading before) {
         String name = state.bench().getSupply(supply).details().name();
         List<SupplyState> only = bank(state, before).stream()

@@ -46,7 +46,7 @@ public final class GuidingAFill {
         if (fill == null) {
             return new Guide.NoFill();
         }
-        PlanOutcome rest = planner.plan(state, fill.bottle(), fill.target(), fill.bottleNow());
+        PlanOutcome rest = planner.planRest(state, fill);
         BankNow bank = BankNow.of(state, fill.bottleNow().temperature().temperature(), count);
         ValveBoard board = new ValveBoard(bank, wording);
         return new GuideBook(state, fill, board, rest, supply -> planFrom(state, fill, supply), count).guide(position);

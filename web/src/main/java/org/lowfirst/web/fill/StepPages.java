@@ -139,7 +139,7 @@ public final class StepPages {
                             writer.line(),
                             ask.choices().stream()
                                     .map(choice -> new ValvesPage.Choice(
-                                            writer.valves(choice.valves()),
+                                            writer.open(choice.valves()),
                                             Steps.at(writer.path(), choice.goOn(), now.now())))
                                     .toList()));
         }

@@ -90,8 +90,16 @@ final class StepWriter {
                 key);
     }
 
-    List<ValveBox> valves(List<ValveState> valves) {
+    private List<ValveBox> valves(List<ValveState> valves) {
         return valves.stream().map(this::box).toList();
+    }
+
+    /** The valves that are not shut. */
+    List<ValveBox> open(List<ValveState> valves) {
+        return valves.stream()
+                .filter(valve -> valve.setting() != ValveState.Setting.SHUT)
+                .map(this::box)
+                .toList();
     }
 
     private ValveBox box(ValveState valve) {

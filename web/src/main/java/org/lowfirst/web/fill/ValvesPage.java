@@ -22,13 +22,13 @@ public record ValvesPage(Place place, FillLine fill, List<Choice> choices) imple
     }
 
     /**
-     * @param valves how they stand
+     * @param open the valves that are not shut; every other one is
      * @param path where the guide goes on from there
      */
-    public record Choice(List<ValveBox> valves, String path) {
+    public record Choice(List<ValveBox> open, String path) {
 
         public Choice {
-            valves = List.copyOf(valves);
+            open = List.copyOf(open);
         }
     }
 

@@ -17,6 +17,7 @@ import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.station.StatedVolume;
 import org.lowfirst.station.Units;
+import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.words.Words;
 
 /**
@@ -76,7 +77,7 @@ public final class Reader {
             fault(field, words.of("fault.pressure.absolute", text(field)));
             return null;
         }
-        StatedPressure pressure = new StatedPressure(BigDecimal.valueOf(read.number()), unitOfPressure(read.unit()));
+        StatedPressure pressure = new StatedPressure(number(read), unitOfPressure(read.unit()));
         Optional<String> unlikely = Plausible.pressure(pressure, words);
         unlikely.ifPresent(sentence -> fault(field, sentence));
         return unlikely.isPresent() ? null : pressure;
@@ -101,7 +102,7 @@ public final class Reader {
             fault(field, words.of("fault.temperature.range", text(field)));
             return null;
         }
-        return new StatedTemperature(BigDecimal.valueOf(read.number()), unitOfTemperature(read.unit()));
+        return new StatedTemperature(number(read), unitOfTemperature(read.unit()));
     }
 
     /** A water volume above zero, in litres unless another unit is typed, or null when it could not be read. */
@@ -118,7 +119,7 @@ public final class Reader {
             fault(field, words.of("fault.volume.range", text(field)));
             return null;
         }
-        return new StatedVolume(BigDecimal.valueOf(read.number()), unitOfVolume(read.unit()));
+        return new StatedVolume(number(read), unitOfVolume(read.unit()));
     }
 
     /** A small volume such as that of a hose, zero when nothing was typed, or null when it could not be read. */
@@ -127,7 +128,12 @@ public final class Reader {
             return new StatedVolume(BigDecimal.ZERO, usual);
         }
         Parsed.Read<Volume> read = read(field, Quantities.volume(withUnit(field, usual.symbol())));
-        return read == null ? null : new StatedVolume(BigDecimal.valueOf(read.number()), unitOfVolume(read.unit()));
+        return read == null ? null : new StatedVolume(number(read), unitOfVolume(read.unit()));
+    }
+
+    /** The number as typed, without needless zeros. */
+    private static BigDecimal number(Parsed.Read<?> read) {
+        return new BigDecimal(Figures.plain(BigDecimal.valueOf(read.number())));
     }
 
     private <T> Parsed.@Nullable Read<T> read(String field, Parsed<T> parsed) {

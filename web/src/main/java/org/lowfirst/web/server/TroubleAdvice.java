@@ -1,5 +1,6 @@
 package org.lowfirst.web.server;
 
+import org.lowfirst.app.journal.JournalUnavailable;
 import org.lowfirst.web.view.NoSuchThing;
 import org.lowfirst.web.view.Screens;
 import org.lowfirst.web.view.Trouble;
@@ -44,6 +45,12 @@ public class TroubleAdvice {
     @ExceptionHandler({ServletRequestBindingException.class, MethodArgumentTypeMismatchException.class})
     View notUnderstood() {
         return screens.trouble(Trouble.NOT_UNDERSTOOD);
+    }
+
+    @ExceptionHandler(JournalUnavailable.class)
+    View unavailable(JournalUnavailable unavailable) {
+        LOG.error("The database could not be used.", unavailable);
+        return screens.trouble(Trouble.NO_DATABASE, unavailable.trouble().inWords());
     }
 
     /** The one place where anything is caught: the edge of the program. */

@@ -42,7 +42,12 @@ public final class Screens {
 
     /** Shows a page about trouble. */
     public View trouble(Trouble trouble) {
-        return new Screen(this, new TroublePage(trouble), trouble.status());
+        return trouble(trouble, "");
+    }
+
+    /** Shows a page about trouble that has words of its own. */
+    public View trouble(Trouble trouble, String told) {
+        return new Screen(this, new TroublePage(trouble, told), trouble.status());
     }
 
     TemplateEngine templates() {

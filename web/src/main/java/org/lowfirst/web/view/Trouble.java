@@ -1,5 +1,7 @@
 package org.lowfirst.web.view;
 
+import java.util.Locale;
+
 /** What can go wrong with a whole request: each has a title, a sentence and what to do, in the words files. */
 public enum Trouble {
     FOREIGN_HOST(403),
@@ -8,6 +10,8 @@ public enum Trouble {
     NOT_UNDERSTOOD(400),
     NOT_FOUND(404),
     WRONG_METHOD(405),
+    /** What is wrong is told by the database itself. */
+    NO_DATABASE(503),
     FAILED(500);
 
     private final int status;
@@ -22,6 +26,6 @@ public enum Trouble {
     }
 
     String key() {
-        return "trouble." + name().toLowerCase(java.util.Locale.ROOT);
+        return "trouble." + name().toLowerCase(Locale.ROOT);
     }
 }

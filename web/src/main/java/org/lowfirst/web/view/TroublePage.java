@@ -2,8 +2,13 @@ package org.lowfirst.web.view;
 
 import org.lowfirst.web.words.Words;
 
-/** Says what is wrong with a request and what to do. */
-public record TroublePage(Trouble trouble) implements Page {
+/**
+ * Says what is wrong with a request and what to do.
+ *
+ * @param trouble what kind it is
+ * @param told what is wrong in this case; empty for the words of the kind
+ */
+public record TroublePage(Trouble trouble, String told) implements Page {
 
     @Override
     public String template() {
@@ -21,7 +26,7 @@ public record TroublePage(Trouble trouble) implements Page {
     }
 
     public String what(Words words) {
-        return words.of(trouble.key() + ".what");
+        return told.isEmpty() ? words.of(trouble.key() + ".what") : told;
     }
 
     public String todo(Words words) {

@@ -15,6 +15,6 @@ public final class TroublePages {
     }
 
     public void write(Trouble trouble, HttpServletRequest request, HttpServletResponse response) throws IOException {
-        new Screen(screens, new TroublePage(trouble), trouble.status()).render(Map.of(), request, response);
+        new Screen(screens, new TroublePage(trouble, ""), trouble.status()).render(Map.of(), request, response);
     }
 }

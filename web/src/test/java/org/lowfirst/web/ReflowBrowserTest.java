@@ -1,0 +1,42 @@
+package org.lowfirst.web;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every page at 320 px: what WCAG 2.2, 1.4.10, asks of a window of 1280 px at 400 %. */
+final class ReflowBrowserTest {
+
+    private static final List<String> PAGES = List.of(
+            "/benches",
+            "/new",
+            "/at/larkmoor/bank",
+            "/at/larkmoor/readings",
+            "/at/larkmoor/supplies/new",
+            "/at/larkmoor/supplies/s-A",
+            "/at/larkmoor/fill",
+            "/at/larkmoor/fill/plan?bottle=m-03",
+            "/at/larkmoor/fill/plan?bottle=m-03&before=40&target=150",
+            "/at/larkmoor/fill/plan?bottle=m-03&before=40&target=200",
+            "/at/larkmoor/fill/plan?bottle=m-03&before=1450&target=",
+            "/at/larkmoor/bottles",
+            "/at/larkmoor/bottles/new",
+            "/at/larkmoor/bottles/m-03",
+            "/at/larkmoor/journal",
+            "/at/larkmoor/journal/2",
+            "/at/larkmoor/settings",
+            "/at/larkmoor/nowhere");
+
+    @Test
+    void noPageScrollsSidewaysAndEveryTargetIsLargeEnough(@TempDir Path directory) {
+        try (Site site = Site.withSample(directory);
+                Visitor iris = Visitor.at(site, 320, 568)) {
+            for (String page : PAGES) {
+                iris.open(page);
+                iris.findsNothingInTheWay();
+                iris.findsTargetsLargeEnough();
+            }
+        }
+    }
+}
