@@ -1,6 +1,8 @@
 package org.lowfirst.web;
 
+import java.io.IOException;
 import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.net.URI;
 import java.net.UnknownHostException;
 import java.util.Map;
@@ -34,7 +36,7 @@ public final class WebApplication {
             return new Serving.Refused("The bind address (" + request.bind()
                     + ") must be a loopback address such as 127.0.0.1, because pages are served without sign-in.");
         }
-        return start(request, address);
+        return isTaken(address, request.port()) ? taken(request) : start(request, address);
     }
 
     private static Serving start(ServeRequest request, InetAddress address) {
@@ -65,11 +67,24 @@ public final class WebApplication {
             return new Serving.Started(urlOf(address, port), context::close);
         } catch (ApplicationContextException failed) {
             if (failed.getCause() instanceof PortInUseException) {
-                return new Serving.Refused("Port " + request.port() + " on " + request.bind()
-                        + " is taken by another program.\nMaybe choose another port, or stop the other one.");
+                return taken(request);
             }
             throw failed;
         }
+    }
+
+    /** Asked beforehand, so that the common case is answered without a word in the log. */
+    private static boolean isTaken(InetAddress address, int port) {
+        try (ServerSocket probe = new ServerSocket(port, 1, address)) {
+            return !probe.isBound();
+        } catch (IOException taken) {
+            return true;
+        }
+    }
+
+    private static Serving taken(ServeRequest request) {
+        return new Serving.Refused("Port " + request.port() + " on " + request.bind()
+                + " is taken by another program.\nMaybe choose another port, or stop the other one.");
     }
 
     private static URI urlOf(InetAddress address, int port) {

@@ -35,7 +35,7 @@ final class Browsing {
                 .newContext(new Browser.NewContextOptions()
                         .setViewportSize(width, height)
                         .setJavaScriptEnabled(scripts));
-        context.setDefaultTimeout(8_000);
+        context.setDefaultTimeout(20_000);
         return context;
     }
 

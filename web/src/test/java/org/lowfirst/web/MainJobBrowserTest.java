@@ -192,6 +192,7 @@ final class MainJobBrowserTest {
         iris.press("It stands at");
         iris.reads("Shut the transfer valve.");
         iris.press("Transfer is shut");
+        iris.reads("Before another one is opened.");
         iris.press("is shut");
         iris.reads("Read the gauges.");
         iris.type("Bottle gauge", reading);

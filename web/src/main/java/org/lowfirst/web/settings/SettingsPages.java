@@ -30,6 +30,7 @@ public final class SettingsPages {
             Rule.NAME_TAKEN, "name",
             Rule.FULL_SUPPLY_NOT_ABOVE_ZERO, "full",
             Rule.SERVICE_PRESSURE_UNUSUAL, "full",
+            Rule.SERVICE_PRESSURE_IMPOSSIBLE, "full",
             Rule.HOSE_VOLUME_UNUSUAL, "hose",
             Rule.TEMPERATURE_OUT_OF_RANGE, "temperature");
 
