@@ -24,6 +24,26 @@ public final class FillPlanner {
         return new FillPlanner(BenchOutcome.under(conditions));
     }
 
+    /** Why these conditions refuse every plan; null when they can be planned with. */
+    public @Nullable PlanRefused refused() {
+        return bench.refused();
+    }
+
+    /**
+     * Where the valve is shut for a bottle of this marking.
+     *
+     * @param target settled reading wanted at the bench's temperature
+     * @param servicePressure marked pressure at the reference temperature
+     * @throws IllegalArgumentException when the conditions refuse every plan
+     */
+    public StopReading stop(GaugePressure target, GaugePressure servicePressure) {
+        Bench ready = bench.bench();
+        if (ready == null) {
+            throw new IllegalArgumentException("The conditions must not be refused: " + bench.why());
+        }
+        return ready.stop(target, servicePressure);
+    }
+
     /** Plans one bottle. */
     public PlanOutcome plan(FillRequest request) {
         InOrderOutcome outcome = planInOrder(request.supplies(), List.of(request.bottle()), request.fullSupply());
