@@ -1,0 +1,5 @@
+/** Benchmarks of the study. */
+@NullMarked
+package org.lowfirst.benchmarks.study;
+
+import org.jspecify.annotations.NullMarked;
