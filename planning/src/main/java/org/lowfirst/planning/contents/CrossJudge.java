@@ -88,8 +88,9 @@ final class CrossJudge {
         for (LossSeries supply : all.values()) {
             Signature here = supply.partnerVolumes().get(bottle);
             if (here != null && here.information() > 0.0) {
-                score += here.score();
-                information += here.information();
+                double widened = supply.scatterFactor(here.z());
+                score += here.score() / (widened * widened);
+                information += here.information() / (widened * widened);
                 stages += here.insertions();
                 clearest = here.information() > most ? supply : clearest;
                 most = Math.max(most, here.information());
@@ -124,8 +125,9 @@ final class CrossJudge {
     private static void addSupplyVolume(List<Explanation> explanations, LossSeries series) {
         Signature own = series.ownVolume();
         if (own.information() > 0.0 && series.partnerVolumes().size() >= 2) {
-            double chance = Gaussian.beyond(own.z());
-            Pooled alone = new Pooled(own.size(), own.information(), chance, series);
+            double widened = series.scatterFactor(own.z());
+            double chance = Gaussian.beyond(own.z() / widened);
+            Pooled alone = new Pooled(own.size(), own.information() / (widened * widened), chance, series);
             explanations.add(volume(Cause.SUPPLY_VOLUME, null, series, own, alone));
         }
     }
@@ -158,15 +160,17 @@ final class CrossJudge {
             boolean oneWasNamed =
                     when.open() != other.intervalAfter(opposite.since).open();
             double gap_mol = step.missing_mol() + opposite.size();
-            double allowed_mol = SAME_SIZE_SD * Math.hypot(step.deviation_mol(), opposite.sizeDeviation());
-            double chance = 2.0 * other.steps().chanceAbove(Math.abs(opposite.z()));
+            double widened = other.scatterFactor(opposite.z());
+            double allowed_mol = SAME_SIZE_SD * Math.hypot(step.deviation_mol(), widened * opposite.sizeDeviation());
+            double strength = SeriesJudge.strength(other, opposite);
+            double chance = 2.0 * other.steps().chanceAbove(strength);
             if (oneWasNamed && Math.abs(gap_mol) <= allowed_mol && chance <= thresholds.watchChance()) {
-                explanations.add(together(step, name, opposite, chance));
+                explanations.add(together(step, name, strength, chance));
             }
         });
     }
 
-    private Explanation together(Explanation step, String other, Signature opposite, double otherChance) {
+    private Explanation together(Explanation step, String other, double strength, double otherChance) {
         return new Explanation(
                 Cause.WRONG_VALVE,
                 other,
@@ -175,7 +179,7 @@ final class CrossJudge {
                 step.deviation_mol(),
                 step.expectedNow_mol(),
                 0.0,
-                Math.hypot(step.z(), opposite.z()),
+                Math.hypot(step.z(), strength),
                 Math.min(1.0, all.size() * step.chance() * otherChance));
     }
 }

@@ -5,6 +5,9 @@ import java.time.Duration;
 /** How small a leak the readings of one supply can show. */
 public final class LeakSensitivity {
 
+    /** Quantile at 0.99, handbook tables print 2.326. */
+    private static final double ONE_SIDED_99 = 2.3263478740408408;
+
     private static final int HALVINGS = 60;
 
     private final ContentsAssumptions assumptions;
@@ -15,7 +18,8 @@ public final class LeakSensitivity {
 
     /**
      * The smallest leak that is named with at least 90 % chance at the last of the readings, as a share of the contents lost
-     * each day. The margin is that of 97.5 %; a few in a hundred are lost to the naming of another cause.
+     * each day. The margin is that of 99 %; some are lost to the naming of another cause and to series
+     * that scatter more than assumed.
      *
      * @param typical a typical reading of the supply, with its gauge and thermometer
      * @param readingsBefore readings before the leak begins, at least 1
@@ -35,7 +39,7 @@ public final class LeakSensitivity {
                 .filter(member -> member.since == readingsBefore - 1)
                 .findFirst()
                 .orElseThrow();
-        double needed = quantile(series.leaks()) + Gaussian.TWO_SIDED_95;
+        double needed = quantile(series.leaks()) + ONE_SIDED_99;
         return needed * leak.sizeDeviation();
     }
 

@@ -19,6 +19,9 @@ final class LossSeries {
 
     private static final double SECONDS_PER_DAY = 86_400.0;
 
+    /** No reading counts as more than four standard deviations of scatter: one misread number is not a shaky gauge. */
+    private static final double MOST_SQUARES = 16.0;
+
     private final ContentsAssumptions assumptions;
     private final List<ContentsMeasurement> readings = new ArrayList<>();
     private final List<Interval> intervals = new ArrayList<>();
@@ -32,6 +35,8 @@ final class LossSeries {
     private double variance_mol2;
     private double innovation_mol;
     private double innovationVariance_mol2 = Double.NaN;
+    private double squares;
+    private int innovations;
 
     private double moved_mol;
     private double movedVariance_mol2;
@@ -158,6 +163,8 @@ final class LossSeries {
         ownVolume.read(nu, S, gain);
         innovation_mol = nu;
         innovationVariance_mol2 = S;
+        squares += Math.min(nu * nu / S, MOST_SQUARES);
+        innovations++;
         level_mol += gain * nu;
         variance_mol2 *= 1.0 - gain;
     }
@@ -201,6 +208,18 @@ final class LossSeries {
     /** The interval that begins with a reading. */
     Interval intervalAfter(int reading) {
         return intervals.get(reading);
+    }
+
+    /**
+     * By what factor the readings scatter more than assumed, given an explanation: mean square of what it leaves of the
+     * innovations over their standard deviations, the assumption counting as some readings. Never below 1.
+     *
+     * @param z size of the explanation over its standard deviation, as assumed
+     */
+    double scatterFactor(double z) {
+        double prior = assumptions.verdicts().scatterReadings();
+        double left = Math.max(0.0, squares - z * z);
+        return Math.sqrt(Math.max(1.0, (prior + left) / (prior + Math.max(0, innovations - 1))));
     }
 
     SignatureFamily leaks() {

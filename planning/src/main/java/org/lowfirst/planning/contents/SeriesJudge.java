@@ -126,7 +126,8 @@ final class SeriesJudge {
         List<Explanation> found = new ArrayList<>();
         Signature leak = series.leaks().strongestPositive();
         if (leak != null) {
-            found.add(explain(series, Cause.LEAK, null, leak, series.leaks().chanceAbove(leak.z()), leak.size()));
+            double chance = series.leaks().chanceAbove(strength(series, leak));
+            found.add(explain(series, Cause.LEAK, null, leak, chance, leak.size()));
         }
         Signature lost = series.steps().strongestPositive();
         if (lost != null) {
@@ -140,15 +141,21 @@ final class SeriesJudge {
             series.misreads().strongestPositive(), series.misreads().strongestNegative()
         }) {
             if (misread != null && misread.since < series.lastIndex()) {
-                double chance = 2.0 * series.misreads().chanceAbove(Math.abs(misread.z()));
+                double chance = 2.0 * series.misreads().chanceAbove(strength(series, misread));
                 found.add(explain(series, Cause.MISREAD, null, misread, chance, 0.0));
             }
         }
         return found;
     }
 
+    /** Size over its standard deviation, that widened when the series scatters more than assumed. */
+    static double strength(LossSeries series, Signature signature) {
+        double z = Math.abs(signature.z());
+        return z / series.scatterFactor(z);
+    }
+
     private Explanation step(LossSeries series, Cause cause, Signature step) {
-        double chance = 2.0 * series.steps().chanceAbove(Math.abs(step.z()));
+        double chance = 2.0 * series.steps().chanceAbove(strength(series, step));
         return explain(series, cause, null, step, chance, 0.0);
     }
 
@@ -167,7 +174,8 @@ final class SeriesJudge {
     private static Explanation explain(
             LossSeries series, Cause cause, @Nullable String other, Signature signature, double chance, double share) {
         double missing_mol = -signature.size() * signature.inserted();
-        double deviation_mol = signature.sizeDeviation() * Math.abs(signature.inserted());
+        double deviation_mol =
+                signature.sizeDeviation() * series.scatterFactor(signature.z()) * Math.abs(signature.inserted());
         double now_mol = series.level() + signature.size() * signature.deviation() + missing_mol;
         return new Explanation(
                 cause,
@@ -177,7 +185,7 @@ final class SeriesJudge {
                 deviation_mol,
                 now_mol,
                 share,
-                Math.abs(signature.z()),
+                strength(series, signature),
                 Math.min(1.0, chance));
     }
 

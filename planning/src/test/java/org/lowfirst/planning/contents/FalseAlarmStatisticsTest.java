@@ -3,6 +3,7 @@ package org.lowfirst.planning.contents;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -14,14 +15,15 @@ class FalseAlarmStatisticsTest {
 
     private final MeteredCylinder supply = Given.cylinder("S", 50);
     private final Gauge gauge = Given.gauge("G");
-    private final SeriesJudge judge = new SeriesJudge(new ShownPressure(Given.OXYGEN), Given.ASSUMED.verdicts());
 
     private record Month(boolean accused, boolean watched) {}
 
     /** A month after 0 to 30 days of earlier readings. */
-    private Month month(Random chance, double lasts, int every) {
+    private Month month(Random chance, double lasts, int every, double shakier, ContentsAssumptions assumptions) {
+        SeriesJudge judge = new SeriesJudge(new ShownPressure(Given.OXYGEN), assumptions.verdicts());
         SimulatedSupply truth = new SimulatedSupply(chance, supply, gauge, 60 + 140 * chance.nextDouble(), lasts);
-        LossSeries series = new LossSeries(Given.ASSUMED);
+        truth.shaky(shakier);
+        LossSeries series = new LossSeries(assumptions);
         int before = chance.nextInt(31);
         boolean accused = false;
         boolean watched = false;
@@ -44,12 +46,33 @@ class FalseAlarmStatisticsTest {
         int accused = 0;
         int watched = 0;
         for (int i = 0; i < months; i++) {
-            Month month = month(chance, errorLasts, everyDays);
+            Month month = month(chance, errorLasts, everyDays, 1.0, Given.ASSUMED);
             accused += month.accused() ? 1 : 0;
             watched += month.watched() ? 1 : 0;
         }
         Proportion alarms = new Proportion(accused, months);
         assertThat(alarms.atMost99()).as(alarms.toString()).isLessThan(0.01);
         assertThat(new Proportion(watched, months).share()).isLessThan(0.35);
+    }
+
+    /** Twice the assumed scatter: the series itself shows it, which takes away most of the false accusations, not all. */
+    @Test
+    void aShakyGaugeIsSeenToBe() {
+        VerdictThresholds t = Given.ASSUMED.verdicts();
+        ContentsAssumptions blind = Given.ASSUMED.with(
+                new VerdictThresholds(t.watchChance(), t.likelyChance(), t.preference(), t.windowReadings(), 1e12));
+        Proportion seen = accusedWithTwiceTheScatter(Given.ASSUMED);
+        Proportion unseen = accusedWithTwiceTheScatter(blind);
+        assertThat(seen.share()).as(seen + ", unseen " + unseen).isLessThan(0.4 * unseen.share());
+        assertThat(seen.atMost99()).isLessThan(0.15);
+    }
+
+    private Proportion accusedWithTwiceTheScatter(ContentsAssumptions assumptions) {
+        Random chance = new Random(20260408);
+        int accused = 0;
+        for (int i = 0; i < 400; i++) {
+            accused += month(chance, 0.0, 1, 2.0, assumptions).accused() ? 1 : 0;
+        }
+        return new Proportion(accused, 400);
     }
 }

@@ -28,6 +28,7 @@ final class SimulatedSupply {
     private double weather_K;
     private double thermometer_K;
     private double day;
+    private double shakier = 1.0;
 
     SimulatedSupply(Random chance, MeteredCylinder cylinder, Gauge gauge, double bar, double thermometerLasts) {
         this.chance = chance;
@@ -54,12 +55,9 @@ final class SimulatedSupply {
         leakPerDay = sharePerDay;
     }
 
-    void take(double moles) {
-        amount_mol -= moles;
-    }
-
-    double amount_mol() {
-        return amount_mol;
+    /** The gauge scatters more than its class lets expect. */
+    void shaky(double times) {
+        shakier = times;
     }
 
     void pass(double days) {
@@ -90,7 +88,7 @@ final class SimulatedSupply {
     ContentsMeasurement read() {
         double true_bar = bar();
         double scatter_bar =
-                Given.ASSUMED.gauges().repeatShare() * gauge.limit().toBar() * chance.nextGaussian();
+                shakier * Given.ASSUMED.gauges().repeatShare() * gauge.limit().toBar() * chance.nextGaussian();
         double step_bar = gauge.scale().resolution().toBar();
         double shown = true_bar + offset_bar + slope * (true_bar - 150.0) + scatter_bar;
         double written = Math.max(0.0, Math.rint(shown / step_bar) * step_bar);
