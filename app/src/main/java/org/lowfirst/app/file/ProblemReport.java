@@ -1,5 +1,6 @@
 package org.lowfirst.app.file;
 
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
@@ -18,9 +19,11 @@ public final class ProblemReport {
     private static final int WIDTH = 100;
 
     private final SourceText source;
+    private final List<String> lines;
 
     public ProblemReport(SourceText source) {
         this.source = source;
+        this.lines = source.lines();
     }
 
     /** One problem: the sentence with its place, then the line and a caret when it has a place; ends with a new line. */
@@ -36,8 +39,7 @@ public final class ProblemReport {
     }
 
     private String excerpt(Place place) {
-        int[] line =
-                source.line(place.line()).codePoints().map(ProblemReport::shown).toArray();
+        int[] line = line(place.line()).codePoints().map(ProblemReport::shown).toArray();
         int at = Math.min(place.column() - 1, line.length);
         int from = line.length <= WIDTH ? 0 : Math.max(0, Math.min(at - WIDTH / 2, line.length - WIDTH));
         int to = Math.min(line.length, from + WIDTH);
@@ -47,6 +49,10 @@ public final class ProblemReport {
         String number = String.format(Locale.ROOT, "%5d", place.line());
         return number + " | " + text + "\n" + " ".repeat(number.length()) + " | " + " ".repeat(indent) + "^"
                 + "~".repeat(width - 1) + "\n";
+    }
+
+    private String line(int number) {
+        return number <= lines.size() ? lines.get(number - 1) : "";
     }
 
     /** One column for each code point: control characters (tabs among them) would move the caret or the screen. */

@@ -25,6 +25,11 @@ public final class Problems {
         found.add(new Problem(Severity.ERROR, null, sentence));
     }
 
+    /** How many there are. */
+    public int count() {
+        return found.size();
+    }
+
     public boolean haveErrors() {
         return found.stream().anyMatch(Problem::isError);
     }

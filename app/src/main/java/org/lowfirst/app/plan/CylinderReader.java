@@ -3,14 +3,15 @@ package org.lowfirst.app.plan;
 import java.util.List;
 import java.util.Optional;
 import org.lowfirst.app.file.Kind;
+import org.lowfirst.app.file.ListReader;
 import org.lowfirst.app.file.Measure;
 import org.lowfirst.app.file.MeasureReader;
+import org.lowfirst.app.file.NameReader;
 import org.lowfirst.app.file.Place;
 import org.lowfirst.app.file.PlausibleRange;
 import org.lowfirst.app.file.Problems;
 import org.lowfirst.app.file.Section;
 import org.lowfirst.app.file.Tree.Mapping;
-import org.lowfirst.app.file.Tree.Scalar;
 import org.lowfirst.app.sheet.Numerals;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Volume;
@@ -25,21 +26,18 @@ final class CylinderReader {
             List.of("name", "water_volume", "reading", "target", "service_pressure");
 
     private final Problems problems;
+    private final NameReader names;
     private final PlausibleRange<GaugePressure> reading = PlausibleRange.of("reading", Kind.PRESSURE);
     private final PlausibleRange<GaugePressure> target = PlausibleRange.of("target", Kind.PRESSURE);
     private final PlausibleRange<GaugePressure> service = PlausibleRange.of("service_pressure", Kind.PRESSURE);
 
     CylinderReader(Problems problems) {
         this.problems = problems;
+        this.names = new NameReader(problems);
     }
 
     /** A cylinder of the file with the places that later checks point at. */
-    sealed interface Line {
-
-        String name();
-
-        Place namePlace();
-    }
+    sealed interface Line extends ListReader.Named permits SupplyLine, BottleLine {}
 
     record SupplyLine(SupplyState supply, Place namePlace, String readingUnit) implements Line {
         @Override
@@ -58,8 +56,8 @@ final class CylinderReader {
     Optional<SupplyLine> supply(Mapping mapping, int number) {
         Section section = new Section(mapping, "a supply", SUPPLY_KEYS, problems);
         MeasureReader measures = new MeasureReader(section, problems);
-        Optional<String> name = name(section, "supply", number);
-        String of = " of " + label("supply", name, number);
+        Optional<String> name = names.read(section, "supply", number, "A");
+        String of = " of " + NameReader.label("supply", name, number);
         Optional<Measure<Volume>> volume = measures.required(
                 "water_volume", "water volume" + of, PlausibleRange.of("supply_water_volume", Kind.VOLUME));
         Optional<Measure<GaugePressure>> read = measures.required("reading", "reading" + of, reading);
@@ -76,8 +74,8 @@ final class CylinderReader {
     Optional<BottleLine> bottle(Mapping mapping, int number) {
         Section section = new Section(mapping, "a bottle", BOTTLE_KEYS, problems);
         MeasureReader measures = new MeasureReader(section, problems);
-        Optional<String> name = name(section, "bottle", number);
-        String of = " of " + label("bottle", name, number);
+        Optional<String> name = names.read(section, "bottle", number, "R1");
+        String of = " of " + NameReader.label("bottle", name, number);
         Optional<Measure<Volume>> volume = measures.required(
                 "water_volume", "water volume" + of, PlausibleRange.of("bottle_water_volume", Kind.VOLUME));
         Optional<Measure<GaugePressure>> read = measures.required("reading", "reading" + of, reading);
@@ -115,28 +113,5 @@ final class CylinderReader {
                             + marked.written() + "). Maybe " + Numerals.grouped(wanted.number()) + " " + marked.unit()
                             + " was meant.");
         }
-    }
-
-    private Optional<String> name(Section section, String word, int number) {
-        String what = "name of the " + Numerals.ordinal(number) + " " + word;
-        Optional<Scalar> scalar = section.required("name", what, word.equals("supply") ? "A" : "R1");
-        scalar.ifPresent(name -> checkName(name, what));
-        return scalar.map(Scalar::text);
-    }
-
-    private void checkName(Scalar name, String what) {
-        int length = name.text().codePointCount(0, name.text().length());
-        if (length > PlanFileLimits.LONGEST_NAME) {
-            problems.error(
-                    name.place(),
-                    "The " + what + " has " + length + " characters; at most " + PlanFileLimits.LONGEST_NAME
-                            + " fit on the sheet. Shorten it.");
-        } else if (name.text().codePoints().anyMatch(Character::isISOControl)) {
-            problems.error(name.place(), "The " + what + " has a line break or control character in it. Remove it.");
-        }
-    }
-
-    private static String label(String word, Optional<String> name, int number) {
-        return name.map(known -> word + " " + known).orElse("the " + Numerals.ordinal(number) + " " + word);
     }
 }

@@ -6,7 +6,6 @@ public final class PlanFileLimits {
     public static final int MOST_BYTES = 262_144;
     static final int MOST_SUPPLIES = 64;
     static final int MOST_BOTTLES = 200;
-    static final int LONGEST_NAME = 40;
 
     private PlanFileLimits() {}
 }

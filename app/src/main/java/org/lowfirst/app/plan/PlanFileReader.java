@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.lowfirst.app.file.Kind;
+import org.lowfirst.app.file.ListReader;
 import org.lowfirst.app.file.Measure;
 import org.lowfirst.app.file.MeasureReader;
 import org.lowfirst.app.file.Place;
@@ -69,10 +70,10 @@ final class PlanFileReader {
         Optional<Measure<Volume>> hose =
                 measures.optional("hose_volume", "hose volume", PlausibleRange.of("hose_volume", Kind.VOLUME));
         CylinderReader cylinders = new CylinderReader(problems);
-        List<SupplyLine> supplies = new CylinderList("supplies", "supply", PlanFileLimits.MOST_SUPPLIES, problems)
-                .read(section, cylinders::supply);
-        List<BottleLine> bottles = new CylinderList("bottles", "bottle", PlanFileLimits.MOST_BOTTLES, problems)
-                .read(section, cylinders::bottle);
+        List<SupplyLine> supplies =
+                list("supplies", "supply", PlanFileLimits.MOST_SUPPLIES).read(section, cylinders::supply);
+        List<BottleLine> bottles =
+                list("bottles", "bottle", PlanFileLimits.MOST_BOTTLES).read(section, cylinders::bottle);
         section.reportStrangers();
         if (problems.haveErrors() || temperature.isEmpty() || rules.isEmpty()) {
             return Optional.empty();
@@ -88,6 +89,10 @@ final class PlanFileReader {
                 supplies.stream().map(SupplyLine::supply).toList(),
                 bottles.stream().map(BottleLine::bottle).toList(),
                 readingPlaces));
+    }
+
+    private ListReader list(String key, String word, int most) {
+        return new ListReader(key, word, "name: A, water_volume: 50 L", most, "a plan", problems);
     }
 
     private Optional<ReferenceRule> rules(Section section) {

@@ -22,6 +22,8 @@ final class ArchitectureTest {
                     "java.nio..",
                     "org.jspecify.annotations",
                     "org.snakeyaml.engine..",
+                    "tools.jackson.core..",
+                    "tools.jackson.dataformat.csv",
                     "org.lowfirst.app.file",
                     "org.lowfirst.app.sheet",
                     "org.lowfirst.gas");

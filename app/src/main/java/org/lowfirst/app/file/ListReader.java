@@ -1,41 +1,51 @@
-package org.lowfirst.app.plan;
+package org.lowfirst.app.file;
 
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.lowfirst.app.file.Place;
-import org.lowfirst.app.file.Problems;
-import org.lowfirst.app.file.Section;
-import org.lowfirst.app.file.Tree;
 import org.lowfirst.app.file.Tree.Listing;
 import org.lowfirst.app.file.Tree.Mapping;
 import org.lowfirst.app.file.Tree.Scalar;
 import org.lowfirst.app.sheet.Numerals;
 
-/** Reads the list of supplies or of bottles: that it is a list, is not too long, and that no name is there twice. */
-final class CylinderList {
+/** Reads a list of groups of keys, such as supplies: that it is a list, is not too long, and that no name is there twice. */
+public final class ListReader {
 
     private final String key;
     private final String word;
+    private final String example;
     private final int most;
+    private final String whole;
     private final Problems problems;
 
     /**
      * @param key key of the list
      * @param word what one of them is called
+     * @param example first keys of one, as written between braces
      * @param most how many there may be
+     * @param whole what takes at most so many, e.g. "a plan"
      */
-    CylinderList(String key, String word, int most, Problems problems) {
+    public ListReader(String key, String word, String example, int most, String whole, Problems problems) {
         this.key = key;
         this.word = word;
+        this.example = example;
         this.most = most;
+        this.whole = whole;
         this.problems = problems;
     }
 
-    /** Reads one cylinder of the list. */
-    interface OneCylinder<L> {
+    /** Something of a list that has a name of its own. */
+    public interface Named {
+
+        String name();
+
+        Place namePlace();
+    }
+
+    /** Reads one group of the list. */
+    public interface One<L> {
 
         /**
          * @param mapping its keys as written
@@ -44,8 +54,8 @@ final class CylinderList {
         Optional<L> read(Mapping mapping, int number);
     }
 
-    /** The cylinders that could be read, in the order of the file. */
-    <L extends CylinderReader.Line> List<L> read(Section file, OneCylinder<L> one) {
+    /** Those that could be read, in the order of the file. */
+    public <L> List<L> read(Section file, One<L> one) {
         List<L> lines = new ArrayList<>();
         Map<String, Place> names = new HashMap<>();
         int number = 0;
@@ -53,20 +63,22 @@ final class CylinderList {
             number++;
             if (item instanceof Mapping mapping) {
                 one.read(mapping, number).ifPresent(line -> {
-                    checkName(line, names);
+                    if (line instanceof Named named) {
+                        checkName(named, names);
+                    }
                     lines.add(line);
                 });
             } else {
                 problems.error(
                         item.place(),
                         "The " + Numerals.ordinal(number) + " " + word + " is " + item.kind()
-                                + ". Write its keys, for example - {name: A, water_volume: 50 L, ...}.");
+                                + ". Write its keys, for example - {" + example + ", ...}.");
             }
         }
         return lines;
     }
 
-    private void checkName(CylinderReader.Line line, Map<String, Place> names) {
+    private void checkName(Named line, Map<String, Place> names) {
         Place first = names.putIfAbsent(line.name(), line.namePlace());
         if (first != null) {
             problems.error(
@@ -107,7 +119,7 @@ final class CylinderList {
         }
         problems.error(
                 listing.items().get(most).place(),
-                "There are " + listing.items().size() + " " + key + "; a plan takes at most " + most
+                "There are " + listing.items().size() + " " + key + "; " + whole + " takes at most " + most
                         + ". Split the file here.");
         return List.of();
     }
