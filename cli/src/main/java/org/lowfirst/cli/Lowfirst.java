@@ -33,6 +33,7 @@ final class Lowfirst {
     int run(String... args) {
         CommandLine line = new CommandLine(new RootCommand());
         line.addSubcommand(new PlanCommand(terminal));
+        line.addSubcommand(new GasCommand(terminal));
         line.getCommandSpec().addOption(VERSION);
         addHelp(line);
         line.setOut(terminal.out());
