@@ -31,7 +31,8 @@ final class Lowfirst {
      * @return the exit code, see {@link ExitCode}
      */
     int run(String... args) {
-        CommandLine line = new CommandLine(new RootCommand());
+        CommandLine line = new CommandLine(new RootCommand(terminal));
+        line.addSubcommand(new ServeCommand(terminal));
         line.addSubcommand(new PlanCommand(terminal));
         line.addSubcommand(new GasCommand(terminal));
         line.getCommandSpec().addOption(VERSION);

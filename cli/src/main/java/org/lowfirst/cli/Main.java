@@ -15,7 +15,7 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        Locale.setDefault(Locale.ROOT);
+        Locale.setDefault(Locale.ENGLISH);
         Terminal terminal = ofProcess();
         int code = new Lowfirst(terminal).run(args);
         terminal.err().flush();
