@@ -2,6 +2,7 @@ package org.lowfirst.cli;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -35,6 +36,10 @@ final class Lowfirst {
         line.addSubcommand(new ServeCommand(terminal));
         line.addSubcommand(new PlanCommand(terminal));
         line.addSubcommand(new GasCommand(terminal));
+        line.addSubcommand(new CommandLine(new JournalCommand())
+                .addSubcommand(new VerifyCommand(terminal))
+                .addSubcommand(new ExportCommand(terminal))
+                .addSubcommand(new ImportCommand(terminal)));
         line.getCommandSpec().addOption(VERSION);
         addHelp(line);
         line.setOut(terminal.out());
@@ -47,7 +52,14 @@ final class Lowfirst {
     }
 
     private static void addHelp(CommandLine line) {
-        line.getCommandSpec().addOption(HELP);
+        CommandSpec spec = line.getCommandSpec();
+        spec.addOption(HELP);
+        if (spec.positionalParameters().isEmpty()) {
+            spec.usageMessage().optionListHeading("%n");
+        } else {
+            spec.usageMessage().parameterListHeading("%n");
+        }
+        spec.usageMessage().commandListHeading("%nCommands:%n");
         line.getSubcommands().values().forEach(Lowfirst::addHelp);
     }
 

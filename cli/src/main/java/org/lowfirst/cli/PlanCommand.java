@@ -22,11 +22,9 @@ import picocli.CommandLine.Parameters;
 /** {@code lowfirst plan FILE}. */
 @Command(
         name = "plan",
-        description = {
-            "Plans the fills of a plan file: which supply to open, in which order, where each stage ends, and whether"
-                    + " each bottle gets full.",
-            ""
-        },
+        description =
+                "Plans the fills of a plan file: which supply to open, in which order, where each stage ends, and whether"
+                        + " each bottle gets full.",
         footer = {
             "",
             "Exit codes: 0 every bottle reaches its target; 3 one cannot, and the plan says why; 2 the file or the command"

@@ -9,8 +9,7 @@ import picocli.CommandLine.Mixin;
         name = "lowfirst",
         description = {
             "Plans, guides and keeps the books of a small oxygen fill station.",
-            "On its own it serves the pages on this computer and prints their address.",
-            ""
+            "On its own it serves the pages on this computer and prints their address."
         },
         versionProvider = Version.class)
 final class RootCommand implements Callable<Integer> {

@@ -9,7 +9,7 @@ import picocli.CommandLine.Mixin;
         name = "serve",
         description =
                 "Serves the pages on this computer and prints their address, until it is stopped with Ctrl+C. This is"
-                        + " what lowfirst does on its own.%n")
+                        + " what lowfirst does on its own.")
 final class ServeCommand implements Callable<Integer> {
 
     private final Terminal terminal;

@@ -3,6 +3,7 @@ package org.lowfirst.cli;
 import java.net.URI;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Locale;
 import java.util.concurrent.CountDownLatch;
 import org.lowfirst.app.bench.Benches;
@@ -65,7 +66,7 @@ final class ServedPages implements AutoCloseable {
             return new Start.Refused(failed.trouble().inWords());
         }
         Opening.Opened opened = (Opening.Opened) opening;
-        Clock clock = Clock.systemDefaultZone();
+        Clock clock = Clock.system(ZoneId.systemDefault());
         Benches benches = new Benches(opened.journal(), clock, Oxygen.schmidtWagner(), Locale.ENGLISH);
         Serving serving =
                 WebApplication.start(new ServeRequest(options.bind(), options.port(), benches, clock, new RandomIds()));

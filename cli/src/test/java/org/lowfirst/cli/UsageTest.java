@@ -13,7 +13,7 @@ final class UsageTest {
     void helpListsTheCommands() {
         CommandRun run = CommandRun.of("--help");
         assertThat(run.exit()).isEqualTo(0);
-        assertThat(run.out()).contains("Usage: lowfirst").contains("\n  plan ");
+        assertThat(run.out()).contains("Usage: lowfirst").contains("\n  serve ", "\n  plan ", "\n  journal ");
         assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
     }
 
@@ -32,7 +32,19 @@ final class UsageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"pln", "--plan", "plan", "plan a.yaml b.yaml", "plan --jsn a.yaml", "plan --json"})
+    @ValueSource(
+            strings = {
+                "pln",
+                "--plan",
+                "plan",
+                "plan a.yaml b.yaml",
+                "plan --jsn a.yaml",
+                "plan --json",
+                "--port x",
+                "serve --port 1 2",
+                "journal",
+                "journal veryfy"
+            })
     void misuseEndsWithTwoAndSaysWhereToLook(String typed) {
         CommandRun run = CommandRun.of(typed.split(" "));
         assertThat(run.exit()).isEqualTo(2);
