@@ -30,8 +30,7 @@ import picocli.CommandLine.Spec;
         name = "gas",
         description = {
             "Answers questions about oxygen behind a gauge: what a reading becomes at other temperatures and how much"
-                    + " gas it is; how hot gas gets behind a valve that is snapped open; a table of properties.",
-            ""
+                    + " gas it is; how hot gas gets behind a valve that is snapped open; a table of properties."
         },
         footer = {
             "",
