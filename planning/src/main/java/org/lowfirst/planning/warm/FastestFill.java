@@ -21,7 +21,7 @@ import org.lowfirst.transfer.warm.WarmRefusal;
 public record FastestFill(FillSchedule schedule, List<Way> others) {
 
     private static final int MOST_TOP_UPS = 3;
-    private static final double GENTLEST = 0.02;
+    private static final double GENTLEST = 0.1;
     private static final double LONGEST_REST_S = 4.0 * 3600.0;
     private static final double SHORTEST_REST_S = 10.0;
     private static final double PRECISION = 0.01;

@@ -16,6 +16,7 @@ public final class FillInTime {
     private static final int MOST_SUPPLIES = 64;
     private static final int MOST_TOP_UPS = 10;
     private static final double LONGEST_S = 86_400.0;
+    private static final double SAME_PA = 1.0;
 
     private FillInTime() {}
 
@@ -65,6 +66,11 @@ public final class FillInTime {
             return Answer.refused(wrong);
         }
         FillLimits limits = FillLimits.of(request.bottle(), request.bench(), request.compensation(), request.target());
+        GaugePressure most = limits.reading(request.bench(), request.bench().temperature());
+        if (request.reading().pascals() > most.pascals() + SAME_PA) {
+            return Answer.refused(new WarmRefusal.PressureOutOfRange(
+                    "reading of bottle " + request.bottle().name(), request.reading(), GaugePressure.ZERO, most));
+        }
         return new FillOnAClock(request, limits, interval_s).run();
     }
 

@@ -50,9 +50,9 @@ public record RatedBottle(String name, Volume waterVolume, GaugePressure service
             return Answer.refused(wrong);
         }
         WallMaterial known = material == null ? UNKNOWN : material;
-        Wall wall = empty == null || material == null
+        Wall wall = empty == null
                 ? Walls.assumed(known, waterVolume, servicePressure)
-                : Walls.ofMass(known, waterVolume, empty, WallOrigin.STATED);
+                : Walls.ofMass(known, waterVolume, empty, material == null ? WallOrigin.ASSUMED : WallOrigin.STATED);
         return Answer.of(new RatedBottle(name, waterVolume, servicePressure, wall));
     }
 }

@@ -190,6 +190,24 @@ class FillInTimeTest {
                 .isEqualTo("temperature-out-of-range");
     }
 
+    /** At -20 C a bottle marked 200 bar at 15 C must not read more than 161 bar. */
+    @Test
+    void aBottleThatHoldsMoreThanItsMarkingAllowsIsRefused() {
+        FillInTimeRequest mild = Shop.fill(13.7, 175, 190);
+        WarmRefusal refusal = Shop.refusal(FillInTime.plan(
+                new FillInTimeRequest(mild.bank(), mild.bottle(), mild.reading(), Shop.bench(-20), mild.pace())));
+        assertThat(refusal).isInstanceOf(WarmRefusal.PressureOutOfRange.class);
+        assertThat(((WarmRefusal.PressureOutOfRange) refusal).highest().toBar()).isCloseTo(161.4, within(0.06));
+    }
+
+    @Test
+    void aBenchInDeepFrostIsPlannedToo() {
+        FillInTimeRequest mild = Shop.fill(40, 20, 62, 118, 140);
+        FillSchedule schedule =
+                plan(new FillInTimeRequest(mild.bank(), mild.bottle(), mild.reading(), Shop.bench(-45), mild.pace()));
+        assertThat(schedule.lowestSupplyGas().kelvin()).isBetween(180.0, 228.0);
+    }
+
     @Test
     void theSameRequestGivesTheSameSchedule() {
         assertThat(plan(Shop.fill(13.7, 40, 62, 118))).isEqualTo(plan(Shop.fill(13.7, 40, 62, 118)));

@@ -9,6 +9,10 @@ import org.lowfirst.gas.CaloricEquation;
  * constant beyond. For small x this is the flow of a liquid; a and b make psi2 at x* and its maximum there those of the exact
  * sonic flow, which is tabulated and interpolated by cubics in p0 and T0. For the ideal gas the form is right to 0.1 %.
  *
+ * <p>Gas colder than 220 K would come near to condensing in the throat, where the equation of state is not used; it is taken to
+ * choke as gas of 220 K does, with its own pressure and density. That is within 7 % where it can be
+ * checked.
+ *
  * <p>Symbols: p0, rho0, T0 pressure [Pa], density [kg/m3], temperature [K] at rest before the nozzle; pb pressure behind it.
  */
 final class NozzleTable {
@@ -65,9 +69,9 @@ final class NozzleTable {
     }
 
     private static double interpolated(double[][] table, double p_Pa, double T_K) {
-        double row = (T_K - LOWEST_K) / STEP_K;
+        double row = Math.max(0.0, (T_K - LOWEST_K) / STEP_K);
         double column = p_Pa / STEP_PA;
-        if (!(row >= 0.0 && row <= TEMPERATURES - 1 && column <= PRESSURES - 1)) {
+        if (!(row <= TEMPERATURES - 1 && column <= PRESSURES - 1)) {
             throw new LeftRange("valve flow at " + p_Pa + " Pa and " + T_K + " K");
         }
         int i = Math.min(Math.max((int) row - 1, 0), TEMPERATURES - 4);

@@ -6,8 +6,8 @@ import org.lowfirst.gas.CaloricEquation;
 /**
  * Fills and rests of real gas with heat. Immutable and thread-safe.
  *
- * <p>The range is that of the gas equation; flow through a valve is tabulated for gas before it from 220 K to 440 K and up to
- * 42 MPa. Beyond, there is no answer. Accuracy: docs/validation.md, rows "warm".
+ * <p>The range is that of the gas equation, 160 K and up; flow through a valve is tabulated for gas before it up to 440 K and
+ * 42 MPa (below 220 K see {@link NozzleTable}). Beyond, there is no answer. Accuracy: docs/validation.md, "Warm gas".
  */
 public final class WarmModel {
 

@@ -92,6 +92,15 @@ class NozzleReferenceTest {
         }
     }
 
+    /** Where the throat stays above 160 K: vapour up to 2 MPa and dense gas from 15 MPa. */
+    @ParameterizedTest
+    @CsvSource({"205, 0.5e6", "205, 1e6", "205, 20e6", "205, 30e6", "212, 15e6"})
+    void colderGasIsTakenToChokeAsAtTheEdgeOfTheTable(double t_K, double p_Pa) {
+        double flux = exact.throat(p_Pa, t_K).flux_kgPerM2S();
+        double tabulated = table.flux_kgPerM2S(p_Pa, exact.stagnationDensity_kgPerM3(), t_K, 1e3);
+        assertThat(tabulated / flux).isCloseTo(1.0, within(0.07));
+    }
+
     @Test
     void nothingFlowsFromLowToHigh() {
         assertThat(table.flux_kgPerM2S(1e6, 13.0, T_K, 1e6)).isZero();

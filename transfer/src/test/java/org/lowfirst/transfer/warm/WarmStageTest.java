@@ -156,7 +156,7 @@ class WarmStageTest {
     @Test
     void gasThatCannotBeComputedIsRefused() {
         WarmSource cold = new WarmSource.Constant(
-                GaugePressure.ofBar(200).toAbsolute(Workbench.AT_70F.pressure()), new Temperature(180));
+                GaugePressure.ofBar(200).toAbsolute(Workbench.AT_70F.pressure()), new Temperature(150));
         Answer<WarmFill> answer = model.fill(Workbench.stage(cold, bottle(200), Workbench.rising(200), 2015));
         assertThat(answer).isInstanceOf(Answer.Refused.class);
         assertThat(((Answer.Refused<WarmFill>) answer).refusal().code()).isEqualTo("no-answer");
