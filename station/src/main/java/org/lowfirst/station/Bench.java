@@ -7,12 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * State of one bench: the fold of its entries. Immutable.
  *
  * @param supplies every supply ever connected, in order of connection
  * @param bottles every bottle ever registered, in order of registration
+ * @param gauges the gauges in use, by name, in the order described
+ * @param warmStop permission for warm stops above the marked pressure; null when there is none
  * @param openFills fills begun and not ended; more than one only when two clients worked apart
  */
 public record Bench(
@@ -20,12 +23,15 @@ public record Bench(
         Settings settings,
         Map<SupplyId, Supply> supplies,
         Map<BottleId, Bottle> bottles,
-        Map<FillId, OpenFill> openFills) {
+        Map<FillId, OpenFill> openFills,
+        Map<String, GaugeDetails> gauges,
+        @Nullable WarmStop warmStop) {
 
     public Bench {
         supplies = ordered(supplies);
         bottles = ordered(bottles);
         openFills = ordered(openFills);
+        gauges = ordered(gauges);
     }
 
     private static <K, V> Map<K, V> ordered(Map<K, V> map) {
@@ -61,6 +67,15 @@ public record Bench(
 
     public Optional<OpenFill> findOpenFill(FillId id) {
         return Optional.ofNullable(openFills.get(id));
+    }
+
+    /** The gauge a reading was taken with: the one it names, or else the one usually read there. */
+    public Optional<GaugeDetails> findGauge(CylinderId cylinder, Reading reading) {
+        if (reading.gauge() != null) {
+            return Optional.ofNullable(gauges.get(reading.gauge()));
+        }
+        GaugeUse use = cylinder instanceof SupplyId ? GaugeUse.SUPPLIES : GaugeUse.BOTTLES;
+        return gauges.values().stream().filter(gauge -> gauge.use() == use).findFirst();
     }
 
     /** The fill to resume, when one is open. */

@@ -134,6 +134,34 @@ public sealed interface Command {
         }
     }
 
+    record DescribeGauge(GaugeDetails gauge) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.GaugeDescribed(gauge);
+        }
+    }
+
+    record RetireGauge(String gauge, String reason) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.GaugeRetired(gauge, reason);
+        }
+    }
+
+    record AllowWarmStop(WarmStop permission) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.WarmStopAllowed(permission);
+        }
+    }
+
+    record ForbidWarmStop(String responsible) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.WarmStopForbidden(responsible);
+        }
+    }
+
     /**
      * @param entry the entry to correct, as it stands in the journal
      * @param replacement what really happened, of the same kind; null to reverse only

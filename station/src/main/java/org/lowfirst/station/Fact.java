@@ -87,6 +87,16 @@ public sealed interface Fact {
             @Nullable Reading firstAfter,
             @Nullable Reading secondAfter) implements Fact {}
 
+    /** A gauge as it is from now on; the name says which. */
+    record GaugeDescribed(GaugeDetails gauge) implements Fact {}
+
+    record GaugeRetired(String gauge, String reason) implements Fact {}
+
+    /** The responsible person lets warm fills stop above the marked pressure, following a published rule or table. */
+    record WarmStopAllowed(WarmStop permission) implements Fact {}
+
+    record WarmStopForbidden(String responsible) implements Fact {}
+
     /**
      * An earlier entry is reversed, or replaced by what really happened.
      *

@@ -39,7 +39,30 @@ final class FactRules {
         } else if (fact instanceof Fact.TwoOpenedTogether f) {
             return together(f);
         }
+        if (fact instanceof Fact.GaugeDescribed f) {
+            return GaugeRules.check(f.gauge());
+        } else if (fact instanceof Fact.GaugeRetired f) {
+            return retired(f);
+        } else if (fact instanceof Fact.WarmStopAllowed f) {
+            return allowed(f.permission());
+        } else if (fact instanceof Fact.WarmStopForbidden f) {
+            return f.responsible().isBlank() ? Refused.of(Rule.NAME_EMPTY, "person") : null;
+        }
         return new FillRules(bench, circumstances, this::reading).check(fact);
+    }
+
+    private @Nullable Refused retired(Fact.GaugeRetired f) {
+        if (!bench.gauges().containsKey(f.gauge())) {
+            return Refused.of(Rule.GAUGE_UNKNOWN, f.gauge());
+        }
+        return f.reason().isBlank() ? Refused.of(Rule.REASON_EMPTY, f.gauge()) : null;
+    }
+
+    private static @Nullable Refused allowed(WarmStop permission) {
+        if (permission.responsible().isBlank()) {
+            return Refused.of(Rule.NAME_EMPTY, "person");
+        }
+        return permission.followed().isBlank() ? Refused.of(Rule.WARM_STOP_NEEDS_A_RULE, "") : null;
     }
 
     private @Nullable Refused connected(Fact.SupplyConnected f) {
@@ -80,6 +103,11 @@ final class FactRules {
         if (reading == null) {
             return null;
         }
+        Refused offScale = GaugeRules.onScale(bench, cylinder, reading);
+        return offScale == null ? plausible(cylinder, reading) : offScale;
+    }
+
+    private @Nullable Refused plausible(CylinderId cylinder, Reading reading) {
         if (cylinder instanceof SupplyId id) {
             Supply supply = bench.getSupply(id);
             return ReadingRules.check(

@@ -14,6 +14,8 @@ final class Ledger {
     private final Map<SupplyId, Supply> supplies = new LinkedHashMap<>();
     private final Map<BottleId, Bottle> bottles = new LinkedHashMap<>();
     private final Map<FillId, OpenFill> openFills = new LinkedHashMap<>();
+    private final Map<String, GaugeDetails> gauges = new LinkedHashMap<>();
+    private @Nullable WarmStop warmStop;
 
     Ledger(@Nullable Bench bench) {
         if (bench != null) {
@@ -22,6 +24,8 @@ final class Ledger {
             supplies.putAll(bench.supplies());
             bottles.putAll(bench.bottles());
             openFills.putAll(bench.openFills());
+            gauges.putAll(bench.gauges());
+            warmStop = bench.warmStop();
         }
     }
 
@@ -33,7 +37,7 @@ final class Ledger {
         if (id == null || settings == null) {
             throw new IllegalStateException("The bench was never opened.");
         }
-        return new Bench(id, settings, supplies, bottles, openFills);
+        return new Bench(id, settings, supplies, bottles, openFills, gauges, warmStop);
     }
 
     /** @return null when the entry was entered, or what about it does not fit; then nothing was changed */
@@ -94,9 +98,24 @@ final class Ledger {
         } else if (fact instanceof Fact.TwoOpenedTogether f) {
             read(f.first(), f.firstAfter());
             read(f.second(), f.secondAfter());
-        } else {
+        } else if (!takeGauge(fact)) {
             takeFill(fact, entry);
         }
+    }
+
+    private boolean takeGauge(Fact fact) {
+        if (fact instanceof Fact.GaugeDescribed f) {
+            gauges.put(f.gauge().name(), f.gauge());
+        } else if (fact instanceof Fact.GaugeRetired f) {
+            gauges.remove(f.gauge());
+        } else if (fact instanceof Fact.WarmStopAllowed f) {
+            warmStop = f.permission();
+        } else if (fact instanceof Fact.WarmStopForbidden) {
+            warmStop = null;
+        } else {
+            return false;
+        }
+        return true;
     }
 
     private void takeFill(Fact fact, Entry entry) {

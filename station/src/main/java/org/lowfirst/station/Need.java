@@ -82,6 +82,10 @@ sealed interface Need {
             return List.of(new Known(f.first()), new Known(f.second()));
         } else if (fact instanceof Fact.BenchOpened
                 || fact instanceof Fact.SettingsChanged
+                || fact instanceof Fact.GaugeDescribed
+                || fact instanceof Fact.GaugeRetired
+                || fact instanceof Fact.WarmStopAllowed
+                || fact instanceof Fact.WarmStopForbidden
                 || fact instanceof Fact.EntryCorrected) {
             return List.of();
         }

@@ -37,6 +37,17 @@ public enum Rule {
     READING_LOOKS_LIKE_OTHER_UNIT(true),
     /** A stage only ever raises the bottle, unless gas ran back. */
     BOTTLE_FELL(true),
+    /** A gauge cannot show more than its scale holds. */
+    READING_ABOVE_FULL_SCALE,
+    GAUGE_UNKNOWN,
+    GAUGE_SCALE_NOT_ABOVE_ZERO,
+    GAUGE_DIVISION_OUT_OF_RANGE,
+    /** Either a class or a stated error, not both and not neither. */
+    GAUGE_ACCURACY_NEEDED,
+    GAUGE_CLASS_OUT_OF_RANGE,
+    GAUGE_ERROR_OUT_OF_RANGE,
+    /** No stop above the marked pressure without a published rule or table. */
+    WARM_STOP_NEEDS_A_RULE,
     TEMPERATURE_OUT_OF_RANGE,
     TIME_IN_FUTURE,
     TIME_BEFORE_START,

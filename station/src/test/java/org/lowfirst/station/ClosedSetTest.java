@@ -3,6 +3,8 @@ package org.lowfirst.station;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -11,6 +13,15 @@ import org.junit.jupiter.api.Test;
 
 /** Every fact and command of the closed sets is handled everywhere; there is one example of each. */
 class ClosedSetTest {
+
+    private static final GaugeDetails GAUGE = new GaugeDetails(
+            "G1",
+            GaugeUse.SUPPLIES,
+            Larkmoor.bar("315"),
+            Larkmoor.bar("5"),
+            new BigDecimal("1.6"),
+            null,
+            LocalDate.of(2026, 3, 1));
 
     private static final List<Command> COMMANDS = List.of(
             new Command.OpenBench(Larkmoor.settings()),
@@ -29,6 +40,10 @@ class ClosedSetTest {
             new Command.RecordFill(
                     Larkmoor.FILL, Larkmoor.M_03, null, Larkmoor.reads("40", 9), Larkmoor.reads("150", 20), List.of()),
             new Command.RecordTwoOpenTogether(Larkmoor.A, Larkmoor.B, null, null),
+            new Command.DescribeGauge(GAUGE),
+            new Command.RetireGauge(GAUGE.name(), "dropped"),
+            new Command.AllowWarmStop(new WarmStop("Ida", "bench table")),
+            new Command.ForbidWarmStop("Ida"),
             new Command.CorrectEntry(Journal.given().entry(5), "never registered", null));
 
     @Test
@@ -45,7 +60,7 @@ class ClosedSetTest {
 
     @Test
     void eachCommandIsDecided() {
-        Journal idle = Journal.given();
+        Journal idle = Journal.given(new Fact.GaugeDescribed(GAUGE));
         Journal filling = Journal.given(
                 new Fact.FillStarted(Larkmoor.FILL, Larkmoor.M_03, Larkmoor.bar("150"), Larkmoor.reads("40", 5)));
         for (Command command : COMMANDS) {

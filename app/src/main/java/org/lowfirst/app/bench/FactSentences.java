@@ -46,6 +46,29 @@ final class FactSentences {
         } else if (fact instanceof Fact.EntryCorrected f) {
             return correction(f);
         }
+        return ofGauge(fact);
+    }
+
+    private String ofGauge(Fact fact) {
+        if (fact instanceof Fact.GaugeDescribed f) {
+            return wording.text(
+                    "gauge.described",
+                    Map.of(
+                            "gauge",
+                            f.gauge().name(),
+                            "fullScale",
+                            said(f.gauge().fullScale())));
+        } else if (fact instanceof Fact.GaugeRetired f) {
+            return wording.text("gauge.retired", Map.of("gauge", f.gauge(), "reason", f.reason()));
+        } else if (fact instanceof Fact.WarmStopAllowed f) {
+            return wording.text(
+                    "warm-stop.allowed",
+                    Map.of(
+                            "responsible", f.permission().responsible(),
+                            "followed", f.permission().followed()));
+        } else if (fact instanceof Fact.WarmStopForbidden f) {
+            return wording.text("warm-stop.forbidden", Map.of("responsible", f.responsible()));
+        }
         return ofBottle(fact);
     }
 

@@ -12,6 +12,7 @@ import org.lowfirst.station.Fact;
 import org.lowfirst.station.FillId;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.SupplyId;
+import org.lowfirst.station.WarmStop;
 
 /** Every kind of fact and how it is written. Kinds are for ever; a changed payload is a new version. */
 final class FactCodecs {
@@ -138,6 +139,32 @@ final class FactCodecs {
                             p.part("before", Parts::reading),
                             p.part("after", Parts::reading),
                             p.parts("stages", Parts::stage))),
+            new FactCodec<>(
+                    "gauge.described",
+                    1,
+                    Fact.GaugeDescribed.class,
+                    f -> GaugeParts.write(f.gauge()),
+                    p -> new Fact.GaugeDescribed(GaugeParts.gauge(p))),
+            new FactCodec<>(
+                    "gauge.retired",
+                    1,
+                    Fact.GaugeRetired.class,
+                    f -> new Payload().with("gauge", f.gauge()).with("reason", f.reason()),
+                    p -> new Fact.GaugeRetired(p.text("gauge"), p.text("reason"))),
+            new FactCodec<>(
+                    "warm-stop.allowed",
+                    1,
+                    Fact.WarmStopAllowed.class,
+                    f -> new Payload()
+                            .with("responsible", f.permission().responsible())
+                            .with("followed", f.permission().followed()),
+                    p -> new Fact.WarmStopAllowed(new WarmStop(p.text("responsible"), p.text("followed")))),
+            new FactCodec<>(
+                    "warm-stop.forbidden",
+                    1,
+                    Fact.WarmStopForbidden.class,
+                    f -> new Payload().with("responsible", f.responsible()),
+                    p -> new Fact.WarmStopForbidden(p.text("responsible"))),
             new FactCodec<>(
                     "entry.corrected",
                     1,

@@ -1,9 +1,12 @@
 package org.lowfirst.app.journal;
 
+import java.math.BigDecimal;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.TemperatureUnit;
 import org.lowfirst.gas.VolumeUnit;
@@ -13,6 +16,8 @@ import org.lowfirst.station.BottleId;
 import org.lowfirst.station.EntryKey;
 import org.lowfirst.station.Fact;
 import org.lowfirst.station.FillId;
+import org.lowfirst.station.GaugeDetails;
+import org.lowfirst.station.GaugeUse;
 import org.lowfirst.station.Material;
 import org.lowfirst.station.Origin;
 import org.lowfirst.station.Reading;
@@ -28,6 +33,7 @@ import org.lowfirst.station.SupplyId;
 import org.lowfirst.station.Surroundings;
 import org.lowfirst.station.Units;
 import org.lowfirst.station.VolumeBasis;
+import org.lowfirst.station.WarmStop;
 import org.lowfirst.station.WaterVolume;
 
 /** One fact of each kind, with every member filled and with the optional ones left out. */
@@ -91,6 +97,11 @@ final class Samples {
                 bar("150"));
     }
 
+    static GaugeDetails gauge(@Nullable BigDecimal percent, @Nullable StatedPressure error) {
+        LocalDate calibrated = percent == null ? null : LocalDate.of(2026, 3, 1);
+        return new GaugeDetails("gauge 2", GaugeUse.SUPPLIES, bar("250"), bar("5"), percent, error, calibrated);
+    }
+
     static Map<String, Fact> facts() {
         Map<String, Fact> facts = new LinkedHashMap<>();
         facts.put("bench.opened", new Fact.BenchOpened(settings()));
@@ -127,6 +138,11 @@ final class Samples {
                         List.of(new Stage(A, reads("60"), null, null))));
         facts.put(
                 "fill.recorded.least", new Fact.FillRecorded(FILL, BOTTLE, null, reads("40"), reads("150"), List.of()));
+        facts.put("gauge.described", new Fact.GaugeDescribed(gauge(new BigDecimal("1.6"), null)));
+        facts.put("gauge.described.least", new Fact.GaugeDescribed(gauge(null, bar("3"))));
+        facts.put("gauge.retired", new Fact.GaugeRetired("gauge 2", "dropped"));
+        facts.put("warm-stop.allowed", new Fact.WarmStopAllowed(new WarmStop("Ida", "bench table 4")));
+        facts.put("warm-stop.forbidden", new Fact.WarmStopForbidden("Ida"));
         facts.put("entry.corrected", new Fact.EntryCorrected(7, "typing slip", new Fact.ReadingTaken(A, reads("62"))));
         facts.put("entry.corrected.least", new Fact.EntryCorrected(7, "never happened", null));
         return facts;
