@@ -143,7 +143,7 @@ final class MainJobBrowserTest {
         iris.findsNothingInTheWay();
         iris.type("Bottle gauge", "52");
         iris.press("Save and go on");
-        iris.reads("That is not what was expected.");
+        iris.reads("52 bar is not what was expected.");
         iris.findsNothingInTheWay();
     }
 

@@ -19,6 +19,7 @@ import org.lowfirst.web.words.Words;
  * @param words the instruction, and why
  * @param valves every valve as it stands once the step is done
  * @param gauge what the bottle's gauge should and must not show
+ * @param alarms what must be looked at before anything else
  * @param cautions what to mind here
  * @param act what leads on
  * @param picture the staircase; null when there is no plan to draw
@@ -34,6 +35,7 @@ public record StepPage(
         Instruction words,
         List<ValveBox> valves,
         Gauge gauge,
+        List<String> alarms,
         List<String> cautions,
         Act act,
         @Nullable Content picture,
@@ -46,6 +48,7 @@ public record StepPage(
     public StepPage {
         stages = List.copyOf(stages);
         valves = List.copyOf(valves);
+        alarms = List.copyOf(alarms);
         cautions = List.copyOf(cautions);
         fields = List.copyOf(fields);
     }

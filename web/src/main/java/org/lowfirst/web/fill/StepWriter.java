@@ -1,9 +1,12 @@
 package org.lowfirst.web.fill;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.bench.Caution;
 import org.lowfirst.app.bench.Guide;
 import org.lowfirst.app.bench.Phase;
 import org.lowfirst.app.bench.Position;
@@ -30,6 +33,10 @@ final class StepWriter {
 
     /** Two pressures nearer than this are the same reading on any gauge of a bench [Pa]. */
     private static final double SAME_PA = 50_000;
+
+    /** Cautions about something found, not about what is always so. */
+    private static final Set<Caution> ALARMS =
+            EnumSet.of(Caution.READING_UNLIKE_EXPECTED, Caution.ABOVE_SERVICE_PRESSURE, Caution.BOTTLE_EMPTY);
 
     private final BenchNow now;
     private final OpenFill fill;
@@ -77,9 +84,8 @@ final class StepWriter {
                 instruction(step),
                 valves(step.valves()),
                 gauge(step),
-                step.cautions().stream()
-                        .map(caution -> words.of("caution." + caution.name().toLowerCase(Locale.ROOT)))
-                        .toList(),
+                cautions(step, true),
+                cautions(step, false),
                 act(step),
                 rest == null || rest.fill().steps().isEmpty()
                         ? null
@@ -92,6 +98,15 @@ final class StepWriter {
 
     private List<ValveBox> valves(List<ValveState> valves) {
         return valves.stream().map(this::box).toList();
+    }
+
+    private List<String> cautions(Guide.Step step, boolean alarming) {
+        return step.cautions().stream()
+                .filter(caution -> ALARMS.contains(caution) == alarming)
+                .map(caution -> words.of(
+                        "caution." + caution.name().toLowerCase(Locale.ROOT),
+                        figures.asTyped(fill.bottleNow().pressure())))
+                .toList();
     }
 
     /** The valves that are not shut. */
