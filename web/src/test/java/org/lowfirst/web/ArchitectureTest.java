@@ -27,6 +27,7 @@ final class ArchitectureTest {
                     "org.springframework..",
                     "jakarta.servlet..",
                     "gg.jte..",
+                    "org.apache.catalina..",
                     "org.slf4j",
                     "org.jspecify.annotations");
 

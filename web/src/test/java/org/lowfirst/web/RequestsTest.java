@@ -88,7 +88,15 @@ final class RequestsTest {
         assertThat(get("/at/nobody/bank", "localhost:" + port()))
                 .startsWith("HTTP/1.1 404")
                 .contains("Nothing is kept at this address.");
-        assertThat(get("/at/../../etc", "localhost:" + port())).containsPattern("^HTTP/1.1 40[04]");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/a b", "/;a", "/at/..%2f..%2fetc"})
+    void aRequestThatIsNoneIsAnsweredInPlainWordsWithoutNamingTheServer(String path) throws IOException {
+        assertThat(get(path, "localhost:" + port()))
+                .startsWith("HTTP/1.1 400")
+                .contains("<h1>Not understood</h1>")
+                .doesNotContainIgnoringCase("tomcat");
     }
 
     @ParameterizedTest

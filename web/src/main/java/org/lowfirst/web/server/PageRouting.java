@@ -1,9 +1,12 @@
 package org.lowfirst.web.server;
 
 import java.time.Duration;
+import org.apache.catalina.core.StandardHost;
 import org.lowfirst.web.view.Assets;
 import org.lowfirst.web.view.Screens;
 import org.lowfirst.web.view.TroublePages;
+import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
+import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.http.CacheControl;
@@ -28,6 +31,13 @@ public class PageRouting implements WebMvcConfigurer {
     @Bean
     TroublePages troublePages() {
         return new TroublePages(screens);
+    }
+
+    /** What Tomcat refuses by itself is told in our words. */
+    @Bean
+    WebServerFactoryCustomizer<TomcatServletWebServerFactory> plainErrors() {
+        return factory -> factory.addContextCustomizers(
+                context -> ((StandardHost) context.getParent()).setErrorReportValveClass(PlainErrors.class.getName()));
     }
 
     @Override
