@@ -1,5 +1,8 @@
 package org.lowfirst.cli;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
@@ -33,13 +36,7 @@ final class Lowfirst {
      */
     int run(String... args) {
         CommandLine line = new CommandLine(new RootCommand(terminal));
-        line.addSubcommand(new ServeCommand(terminal));
-        line.addSubcommand(new PlanCommand(terminal));
-        line.addSubcommand(new GasCommand(terminal));
-        line.addSubcommand(new CommandLine(new JournalCommand())
-                .addSubcommand(new VerifyCommand(terminal))
-                .addSubcommand(new ExportCommand(terminal))
-                .addSubcommand(new ImportCommand(terminal)));
+        addCommands(line, args.length == 0 ? "" : args[0]);
         line.getCommandSpec().addOption(VERSION);
         addHelp(line);
         line.setOut(terminal.out());
@@ -49,6 +46,27 @@ final class Lowfirst {
         line.setParameterExceptionHandler(this::misuse);
         line.setExecutionExceptionHandler(new UnexpectedFailure(terminal));
         return line.execute(args);
+    }
+
+    /** Adds the command that was asked for, or all when it is none of them: reading what each can take costs time. */
+    private void addCommands(CommandLine line, String asked) {
+        Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+        commands.put("serve", () -> new ServeCommand(terminal));
+        commands.put("plan", () -> new PlanCommand(terminal));
+        commands.put("gas", () -> new GasCommand(terminal));
+        commands.put("journal", this::journal);
+        commands.forEach((name, command) -> {
+            if (name.equals(asked) || !commands.containsKey(asked)) {
+                line.addSubcommand(name, command.get());
+            }
+        });
+    }
+
+    private CommandLine journal() {
+        return new CommandLine(new JournalCommand())
+                .addSubcommand(new VerifyCommand(terminal))
+                .addSubcommand(new ExportCommand(terminal))
+                .addSubcommand(new ImportCommand(terminal));
     }
 
     private static void addHelp(CommandLine line) {
