@@ -2,6 +2,7 @@ package org.lowfirst.web;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import org.lowfirst.app.bench.Benches;
 import org.lowfirst.app.bench.Recording;
 import org.lowfirst.app.bench.Submission;
@@ -27,46 +28,64 @@ import org.lowfirst.station.Surroundings;
 import org.lowfirst.station.Units;
 import org.lowfirst.station.WaterVolume;
 
-/** A bench to look at: supplies A, B, C of 50 L at 62, 118 and 190 bar, bottle M-03 of 5 L that read 40 bar. */
+/** Benches to look at. The usual one: supplies A, B, C of 50 L at 62, 118 and 190 bar, bottle M-03 of 5 L that read 40. */
 final class Sample {
 
     static final BenchId BENCH = new BenchId("larkmoor");
 
-    private static final StatedTemperature TWENTY = StatedTemperature.of("20", TemperatureUnit.CELSIUS);
-
     private final Benches benches;
     private final Instant now;
+    private final StatedTemperature temperature;
     private int keys;
 
-    private Sample(Benches benches, Instant now) {
+    private Sample(Benches benches, Instant now, String celsius) {
         this.benches = benches;
         this.now = now;
+        this.temperature = StatedTemperature.of(celsius, TemperatureUnit.CELSIUS);
     }
 
     static void enter(Benches benches, Instant now) {
-        new Sample(benches, now).enter();
+        Sample sample = new Sample(benches, now, "20");
+        sample.open("Larkmoor Gliders");
+        sample.supply("A", "62");
+        sample.supply("B", "118");
+        sample.supply("C", "190");
+        sample.bottle("M-03", "5", "40");
     }
 
-    private void enter() {
+    /** Supplies P, Q, R of 50 L at 44, 97 and 131 bar at 15 C, bottle W-10 of 10 L that read 20 bar. */
+    static void enterOneThatCannotReach(Benches benches, Instant now) {
+        Sample sample = new Sample(benches, now, "15");
+        sample.open("Fellside Wave Camp");
+        sample.supply("P", "44");
+        sample.supply("Q", "97");
+        sample.supply("R", "131");
+        sample.bottle("W-10", "10", "20");
+    }
+
+    private void open(String name) {
         Surroundings surroundings =
-                new Surroundings(TWENTY, StatedAbsolutePressure.STANDARD, StatedVolume.of("0", VolumeUnit.LITRE));
+                new Surroundings(temperature, StatedAbsolutePressure.STANDARD, StatedVolume.of("0", VolumeUnit.LITRE));
         entered(benches.openingABench()
                 .open(
                         BENCH,
                         new Settings(
-                                "Larkmoor Gliders",
+                                name,
                                 Units.METRIC,
                                 RuleSet.EU,
                                 surroundings,
                                 bar("200"),
                                 List.of("Iris Holm", "Tom Reed")),
                         submission()));
-        supply("A", "62");
-        supply("B", "118");
-        supply("C", "190");
-        BottleDetails bottle = new BottleDetails("M-03", "Nora Vale", litres("5"), bar("200"), null, bar("150"));
+    }
+
+    private void bottle(String name, String litres, String reading) {
+        BottleDetails bottle = new BottleDetails(name, "Nora Vale", litres(litres), bar("200"), null, bar("150"));
         entered(benches.registeringBottles()
-                .register(BENCH, new RegisterBottle(new BottleId("m-03"), bottle, reads("40")), submission()));
+                .register(
+                        BENCH,
+                        new RegisterBottle(new BottleId(name.toLowerCase(Locale.ROOT)), bottle, reads(reading)),
+                        submission()));
     }
 
     private void supply(String name, String reading) {
@@ -76,7 +95,7 @@ final class Sample {
     }
 
     private Reading reads(String bar) {
-        return new Reading(bar(bar), now, TWENTY, false, null);
+        return new Reading(bar(bar), now, temperature, false, null);
     }
 
     private Submission submission() {

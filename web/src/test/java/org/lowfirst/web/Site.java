@@ -49,6 +49,13 @@ final class Site implements AutoCloseable {
         return site;
     }
 
+    /** The same with a bank that cannot bring the bottle to its target, see {@link Sample}. */
+    static Site withSampleThatCannotReach(Path directory) {
+        Site site = over(directory);
+        Sample.enterOneThatCannotReach(site.benches, site.clock.instant());
+        return site;
+    }
+
     /** Address of a page. */
     String url(String path) {
         return serving.url().resolve(path).toString();

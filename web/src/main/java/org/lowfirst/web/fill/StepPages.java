@@ -70,7 +70,7 @@ public final class StepPages {
                         now.id(),
                         new RecordStage(new FillId(fill), stage),
                         Sender.of(typed).submission());
-        return answer(now, fill, position, entered.form(), recording, next(position));
+        return answer(now, fill, position, "bottle", entered.form(), recording, next(position));
     }
 
     @PostMapping("/at/{bench}/fill/{fill}/finish")
@@ -87,7 +87,7 @@ public final class StepPages {
                         now.id(),
                         new FinishFill(new FillId(fill), now.reading(bottle, null)),
                         Sender.of(typed).submission());
-        return answer(now, fill, position, entered.form(), recording, null);
+        return answer(now, fill, position, "bottle", entered.form(), recording, null);
     }
 
     @PostMapping("/at/{bench}/fill/{fill}/abandon")
@@ -104,14 +104,20 @@ public final class StepPages {
                         now.id(),
                         new AbandonFill(new FillId(fill), reason),
                         Sender.of(typed).submission());
-        return answer(now, fill, position, reader.form(), recording, null);
+        return answer(now, fill, position, "reason", reader.form(), recording, null);
     }
 
     private View answer(
-            BenchNow now, String fill, Position position, Form form, Recording recording, @Nullable Position next) {
+            BenchNow now,
+            String fill,
+            Position position,
+            String field,
+            Form form,
+            Recording recording,
+            @Nullable Position next) {
         String fault = workplace.fault(recording);
         if (!fault.isEmpty()) {
-            Form again = form.faulting("bottle", fault);
+            Form again = form.faulting(field, fault);
             return refused(
                     now, position, Answers.confirmable(recording) ? again.filled(Form.CONFIRMABLE, "yes") : again);
         }
