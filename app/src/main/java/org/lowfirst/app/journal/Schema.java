@@ -57,6 +57,7 @@ final class Schema {
 
     private static void migrate(DataSource source) {
         Flyway.configure(Schema.class.getClassLoader())
+                .loggers("slf4j")
                 .dataSource(source)
                 .locations("classpath:org/lowfirst/app/journal/tables", "classpath:org/lowfirst/app/journal/sqlite")
                 .load()
