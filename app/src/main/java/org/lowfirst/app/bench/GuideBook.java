@@ -93,11 +93,38 @@ final class GuideBook {
             return Optional.empty();
         }
         return plan.fill().steps().stream()
+                .filter(this::worthOpening)
                 .map(Step::supply)
                 .flatMap(name -> state.bench().bank().stream()
                         .filter(supply -> supply.details().name().equals(name)))
                 .map(Supply::id)
                 .findFirst();
+    }
+
+    /**
+     * A supply just shut is not opened again for less than a gauge can tell: its reading was rounded, the rest is not there.
+     */
+    private boolean worthOpening(Step step) {
+        int stages = fill.stages().size();
+        if (stages == 0) {
+            return true;
+        }
+        SupplyId latest = fill.stages().get(stages - 1).supply();
+        boolean again = state.bench()
+                .findSupply(latest)
+                .map(supply -> supply.details().name().equals(step.supply()))
+                .orElse(false);
+        double rise_Pa =
+                step.bottle().after().pascals() - step.bottle().before().pascals();
+        return !again
+                || rise_Pa
+                        > state.bench()
+                                .settings()
+                                .rules()
+                                .figures()
+                                .repeatability()
+                                .gauge()
+                                .pascals();
     }
 
     private Guide.Step step(Position at) {
