@@ -16,9 +16,12 @@ import org.lowfirst.station.Bench;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Fact;
 import org.lowfirst.station.FillId;
+import org.lowfirst.station.GaugeDetails;
+import org.lowfirst.station.GaugeUse;
 import org.lowfirst.station.Stage;
 import org.lowfirst.station.SupplyDetails;
 import org.lowfirst.station.SupplyId;
+import org.lowfirst.station.WarmStop;
 
 class WordingTest {
 
@@ -63,6 +66,10 @@ class WordingTest {
                             "Fill finished at 150 bar.",
                             "Fill broken off: called away.",
                             "M-03 filled from 40 bar to 150 bar.",
+                            "Gauge left, scale to 250 bar, described.",
+                            "Gauge left taken out of use: dropped.",
+                            "Ida lets warm fills stop above the marked pressure, following table 4.",
+                            "Ida lets no fill stop above its marked pressure.",
                             "Entry 7 corrected, slip. It is now: Supply A read 62 bar.",
                             "Entry 7 taken back: never happened.");
         }
@@ -90,6 +97,11 @@ class WordingTest {
                 new Fact.FillFinished(FILL, station.reads("150")),
                 new Fact.FillAbandoned(FILL, "called away"),
                 new Fact.FillRecorded(FILL, m03, null, station.reads("40"), station.reads("150"), List.of()),
+                new Fact.GaugeDescribed(new GaugeDetails(
+                        "left", GaugeUse.SUPPLIES, Station.bar("250"), Station.bar("5"), null, null, null)),
+                new Fact.GaugeRetired("left", "dropped"),
+                new Fact.WarmStopAllowed(new WarmStop("Ida", "table 4")),
+                new Fact.WarmStopForbidden("Ida"),
                 new Fact.EntryCorrected(7, "slip", new Fact.ReadingTaken(a, station.reads("62"))),
                 new Fact.EntryCorrected(7, "never happened", null));
     }
