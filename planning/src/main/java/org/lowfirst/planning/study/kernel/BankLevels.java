@@ -39,6 +39,13 @@ public final class BankLevels {
         after_molPerM3 = new double[count];
     }
 
+    /** A bank like this one. */
+    public BankLevels another() {
+        BankLevels twin = new BankLevels(count, hose_m3, purged_molPerM3);
+        twin.copy(this);
+        return twin;
+    }
+
     /** Makes this bank like another of the same size. */
     public void copy(BankLevels other) {
         System.arraycopy(other.volume_m3, 0, volume_m3, 0, count);
