@@ -2,6 +2,14 @@ package org.lowfirst.app.bench;
 
 import java.time.Clock;
 import java.util.Locale;
+import org.lowfirst.app.honest.AskingOtherTemperatures;
+import org.lowfirst.app.honest.BenchSource;
+import org.lowfirst.app.honest.CheckingForLeaks;
+import org.lowfirst.app.honest.ComparingDelivery;
+import org.lowfirst.app.honest.FillingInTime;
+import org.lowfirst.app.honest.JudgingReadings;
+import org.lowfirst.app.honest.SpreadingAPlan;
+import org.lowfirst.app.honest.StoppingAndSettling;
 import org.lowfirst.app.journal.Journal;
 import org.lowfirst.gas.EquationOfState;
 
@@ -12,6 +20,8 @@ public final class Benches implements AutoCloseable {
     private final GasCount count;
     private final BenchPlanner planner;
     private final Locale locale;
+    private final BenchSource source;
+    private final JudgingReadings judging;
 
     /**
      * @param journal the database; closed with this
@@ -23,6 +33,8 @@ public final class Benches implements AutoCloseable {
         this.recorder = new Recorder(journal, clock, count);
         this.planner = new BenchPlanner(count);
         this.locale = locale;
+        this.source = new JournalSource(recorder, count);
+        this.judging = new JudgingReadings(source, locale);
     }
 
     public OpeningABench openingABench() {
@@ -63,6 +75,42 @@ public final class Benches implements AutoCloseable {
 
     public RemovingTheDemo removingTheDemo() {
         return new RemovingTheDemo(recorder);
+    }
+
+    public KeepingGauges keepingGauges() {
+        return new KeepingGauges(recorder, judging);
+    }
+
+    public AllowingWarmStops allowingWarmStops() {
+        return new AllowingWarmStops(recorder);
+    }
+
+    public JudgingReadings judgingReadings() {
+        return judging;
+    }
+
+    public SpreadingAPlan spreadingAPlan() {
+        return new SpreadingAPlan(source, judging, locale);
+    }
+
+    public StoppingAndSettling stoppingAndSettling() {
+        return new StoppingAndSettling(source, locale);
+    }
+
+    public FillingInTime fillingInTime() {
+        return new FillingInTime(source, locale);
+    }
+
+    public CheckingForLeaks checkingForLeaks() {
+        return new CheckingForLeaks(source, judging, locale);
+    }
+
+    public ComparingDelivery comparingDelivery() {
+        return new ComparingDelivery(source, judging, locale);
+    }
+
+    public AskingOtherTemperatures askingOtherTemperatures() {
+        return new AskingOtherTemperatures(source, locale);
     }
 
     /** The journals behind the benches, for export, import and verification. */

@@ -2,6 +2,7 @@ package org.lowfirst.app.bench;
 
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.words.Wording;
 import org.lowfirst.station.Bench;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Fact;

@@ -2,6 +2,7 @@ package org.lowfirst.app.bench;
 
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.words.Wording;
 import org.lowfirst.planning.PlanOutcome;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.Command.AbandonFill;
@@ -21,7 +22,7 @@ public final class GuidingAFill {
     private final Wording wording;
 
     GuidingAFill(Recorder recorder, BenchPlanner planner, GasCount count, Locale locale) {
-        this.wording = Wording.in(locale);
+        this.wording = Wording.of(GuidingAFill.class, locale);
         this.recorder = recorder;
         this.planner = planner;
         this.count = count;

@@ -7,6 +7,7 @@ import java.util.NoSuchElementException;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.journal.Journal;
 import org.lowfirst.app.journal.StoredEntry;
+import org.lowfirst.app.words.Wording;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.Corrections;
 import org.lowfirst.station.Entry;
@@ -20,7 +21,7 @@ public final class ReadingTheJournal {
 
     ReadingTheJournal(Recorder recorder, Locale locale) {
         this.recorder = recorder;
-        this.wording = Wording.in(locale);
+        this.wording = Wording.of(ReadingTheJournal.class, locale);
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.bench.ValveState.Setting;
+import org.lowfirst.app.words.Wording;
 import org.lowfirst.station.SupplyId;
 
 /**

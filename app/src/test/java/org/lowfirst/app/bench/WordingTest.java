@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.lowfirst.app.words.Wording;
 import org.lowfirst.station.Bench;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Fact;
@@ -37,7 +38,7 @@ class WordingTest {
             BottleId m03 = station.bottle("M-03", "5", "40");
             Bench bench =
                     station.benches.openingABench().findBench(Station.BENCH).orElseThrow();
-            FactSentences sentences = new FactSentences(Wording.in(Locale.ENGLISH), bench);
+            FactSentences sentences = new FactSentences(Wording.of(GuidingAFill.class, Locale.ENGLISH), bench);
             List<Fact> facts = facts(station, bench, a, m03);
             Set<String> said = new HashSet<>();
             facts.forEach(fact -> said.add(fact.getClass().getName()));
@@ -108,7 +109,7 @@ class WordingTest {
 
     @Test
     void apostrophesAndBracesInNamesStayAsTheyAre() {
-        Wording wording = Wording.in(Locale.ENGLISH);
+        Wording wording = Wording.of(GuidingAFill.class, Locale.ENGLISH);
         assertThat(wording.text("bench.opened", Map.of("name", "Ida's {old} bench")))
                 .isEqualTo("Bench Ida's {old} bench opened.");
     }
@@ -116,7 +117,7 @@ class WordingTest {
     @Test
     void aMissingValueIsAProgrammersError() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> Wording.in(Locale.ENGLISH).text("bench.opened", Map.of()))
+                .isThrownBy(() -> Wording.of(GuidingAFill.class, Locale.ENGLISH).text("bench.opened", Map.of()))
                 .withMessageContaining("needs a value for name");
     }
 }

@@ -1,11 +1,11 @@
-package org.lowfirst.app.bench;
+package org.lowfirst.app.words;
 
 import java.util.Locale;
 import java.util.Map;
 import java.util.ResourceBundle;
 
-/** The words of this package in one language, from words.properties. Immutable. */
-final class Wording {
+/** The words of one package in one language, from its words.properties. Immutable. */
+public final class Wording {
 
     private final ResourceBundle texts;
 
@@ -13,18 +13,23 @@ final class Wording {
         this.texts = texts;
     }
 
-    /** The words in the nearest language there is. */
-    static Wording in(Locale locale) {
+    /**
+     * The words in the nearest language there is.
+     *
+     * @param owner a class of the package whose words they are
+     */
+    public static Wording of(Class<?> owner, Locale locale) {
         ResourceBundle.Control control =
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
-        return new Wording(ResourceBundle.getBundle("org.lowfirst.app.bench.words", locale, control));
+        return new Wording(
+                ResourceBundle.getBundle(owner.getPackageName() + ".words", locale, owner.getClassLoader(), control));
     }
 
     /**
      * @param values what to fill in, by the name in braces
      * @throws java.util.MissingResourceException when the key is unknown
      */
-    String text(String key, Map<String, String> values) {
+    public String text(String key, Map<String, String> values) {
         StringBuilder out = new StringBuilder();
         String text = texts.getString(key);
         int from = 0;

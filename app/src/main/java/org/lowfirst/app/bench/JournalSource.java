@@ -1,0 +1,41 @@
+package org.lowfirst.app.bench;
+
+import java.util.List;
+import org.lowfirst.app.honest.BenchSource;
+import org.lowfirst.app.journal.Head;
+import org.lowfirst.app.journal.StoredEntry;
+import org.lowfirst.gas.EquationOfState;
+import org.lowfirst.gas.Temperature;
+import org.lowfirst.station.BenchId;
+import org.lowfirst.station.Entry;
+import org.lowfirst.station.Timeline;
+
+/** The benches of a journal, for those who judge readings. */
+record JournalSource(Recorder recorder, GasCount count) implements BenchSource {
+
+    @Override
+    public Standing getStanding(BenchId bench) {
+        BenchState state = recorder.getState(bench);
+        return new Standing(state.bench(), state.head());
+    }
+
+    @Override
+    public List<Entry> listEntries(BenchId bench, Head head) {
+        return Timeline.of(recorder.journal().listFrom(bench, 1).stream()
+                .map(StoredEntry::entry)
+                .filter(entry -> entry.seq() <= head.seq())
+                .toList());
+    }
+
+    @Override
+    public List<Banked> listBank(BenchId bench, Temperature temperature) {
+        return BankNow.of(recorder.getState(bench), temperature, count).supplies().stream()
+                .map(shown -> new Banked(shown.supply(), shown.reading()))
+                .toList();
+    }
+
+    @Override
+    public EquationOfState gas() {
+        return count.gas();
+    }
+}

@@ -1,0 +1,37 @@
+package org.lowfirst.app.honest;
+
+import java.util.List;
+import org.lowfirst.app.journal.Head;
+import org.lowfirst.gas.EquationOfState;
+import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.gas.Temperature;
+import org.lowfirst.station.Bench;
+import org.lowfirst.station.BenchId;
+import org.lowfirst.station.Entry;
+import org.lowfirst.station.Supply;
+
+/** Where a bench comes from. */
+public interface BenchSource {
+
+    /**
+     * The bench as it stands.
+     *
+     * @throws java.util.NoSuchElementException when there is no such bench
+     */
+    Standing getStanding(BenchId bench);
+
+    /** The entries up to this head that count, in the order they count, corrections resolved. */
+    List<Entry> listEntries(BenchId bench, Head head);
+
+    /** The connected supplies at one temperature, lowest first. */
+    List<Banked> listBank(BenchId bench, Temperature temperature);
+
+    /** What is in the cylinders. */
+    EquationOfState gas();
+
+    /** A bench and the head of the journal it was folded from. */
+    record Standing(Bench bench, Head head) {}
+
+    /** A supply and what its gauge should show. */
+    record Banked(Supply supply, GaugePressure reading) {}
+}

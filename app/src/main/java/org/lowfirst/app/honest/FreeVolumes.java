@@ -1,0 +1,30 @@
+package org.lowfirst.app.honest;
+
+import java.util.Locale;
+import org.lowfirst.gas.Amount;
+import org.lowfirst.gas.EquationOfState;
+import org.lowfirst.gas.ReferenceCondition;
+import org.lowfirst.gas.Volume;
+import org.lowfirst.gas.VolumeUnit;
+import org.lowfirst.planning.ShownUnits;
+
+/** Amounts told as the volume of free gas. */
+final class FreeVolumes {
+
+    private FreeVolumes() {}
+
+    static Volume of(double amount_mol, EquationOfState gas, ReferenceCondition free) {
+        return gas.freeVolume(new Amount(amount_mol), free);
+    }
+
+    /** To a litre or a tenth of a cubic foot. */
+    static String words(double amount_mol, EquationOfState gas, ReferenceCondition free, ShownUnits units) {
+        return words(of(amount_mol, gas, free), units);
+    }
+
+    static String words(Volume volume, ShownUnits units) {
+        return units.volume() == VolumeUnit.CUBIC_FOOT
+                ? String.format(Locale.ROOT, "%,.1f cu ft", volume.to(VolumeUnit.CUBIC_FOOT))
+                : String.format(Locale.ROOT, "%,.0f L", volume.toLitres());
+    }
+}

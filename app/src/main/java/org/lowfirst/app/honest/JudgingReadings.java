@@ -1,0 +1,43 @@
+package org.lowfirst.app.honest;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.lowfirst.app.words.Wording;
+import org.lowfirst.station.BenchId;
+
+/** Judges the readings of a bench: contents with their spread, verdicts, what the gauges showed about themselves. Thread-safe. */
+public final class JudgingReadings {
+
+    private final BenchSource source;
+    private final Wording wording;
+    private final Map<BenchId, Known> known = new ConcurrentHashMap<>();
+
+    private record Known(ReadingHistory history, Reconciled reconciled) {}
+
+    public JudgingReadings(BenchSource source, Locale locale) {
+        this.source = source;
+        this.wording = Wording.of(JudgingReadings.class, locale);
+    }
+
+    /**
+     * What the readings come to. Worked out once for each head of the journal.
+     *
+     * @throws java.util.NoSuchElementException when there is no such bench
+     */
+    public ReadingHistory history(BenchId bench) {
+        return known(bench).history();
+    }
+
+    private Known known(BenchId bench) {
+        BenchSource.Standing standing = source.getStanding(bench);
+        Known before = known.get(bench);
+        if (before != null && before.history().head().equals(standing.head())) {
+            return before;
+        }
+        Reconciled reconciled = Reconciled.of(standing.bench(), source.listEntries(bench, standing.head()), source);
+        Known now = new Known(new HistoryReport(standing, reconciled, source.gas(), wording).history(), reconciled);
+        known.put(bench, now);
+        return now;
+    }
+}

@@ -1,0 +1,19 @@
+package org.lowfirst.app.honest;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is wrong with what was asked or read.
+ *
+ * @param code stable, lower case with hyphens
+ * @param sentence what is wrong, with the values and their units
+ * @param measured the value found, with its unit; null when there is none
+ * @param limit the limit, with its unit; null when there is none
+ * @param advice what to do
+ */
+public record Problem(
+        String code,
+        String sentence,
+        @Nullable String measured,
+        @Nullable String limit,
+        String advice) {}

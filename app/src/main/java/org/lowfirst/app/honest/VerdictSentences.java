@@ -1,0 +1,87 @@
+package org.lowfirst.app.honest;
+
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import org.lowfirst.app.words.Wording;
+import org.lowfirst.gas.EquationOfState;
+import org.lowfirst.gas.ReferenceCondition;
+import org.lowfirst.planning.ShownUnits;
+import org.lowfirst.planning.contents.Evidence;
+import org.lowfirst.planning.contents.Verdict;
+import org.lowfirst.planning.contents.VerdictCode;
+
+/**
+ * Verdicts in words.
+ *
+ * @param names people's name for a cylinder by its key
+ */
+record VerdictSentences(
+        Wording wording, ShownUnits units, EquationOfState gas, ReferenceCondition free, UnaryOperator<String> names) {
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ISO_LOCAL_DATE.withZone(ZoneOffset.UTC);
+
+    StandingVerdict of(Verdict verdict) {
+        String key = "verdict." + key(verdict.code().name());
+        String cause = key("cause." + verdict.cause().name());
+        return new StandingVerdict(
+                verdict,
+                wording.text(key, Map.of()),
+                wording.text(cause, values(verdict)) + also(verdict),
+                chance(verdict.chanceOfNoise()),
+                wording.text("advice." + key(verdict.advice().name()), values(verdict)));
+    }
+
+    private String also(Verdict verdict) {
+        if (verdict.code() == VerdictCode.INSIDE_GAUGE_UNCERTAINTY
+                || verdict.alsoPossible().isEmpty()) {
+            return "";
+        }
+        StringBuilder list = new StringBuilder();
+        verdict.alsoPossible()
+                .forEach(cause -> list.append(list.length() == 0 ? "" : ", ")
+                        .append(wording.text("name." + key(cause.name()), Map.of())));
+        return " " + wording.text("also-possible", Map.of("list", list.toString()));
+    }
+
+    private Map<String, String> values(Verdict verdict) {
+        Evidence e = verdict.evidence();
+        String other = verdict.other();
+        Map<String, String> values = new LinkedHashMap<>();
+        values.put("cylinder", names.apply(verdict.cylinder()));
+        values.put("other", other == null ? "" : names.apply(other));
+        values.put("since", DAY.format(e.since()));
+        values.put("expected", units.show(e.expected()));
+        values.put("shown", units.show(e.shown()));
+        values.put("missing", volume(Math.abs(e.missing_mol())));
+        values.put("within", volume(2.0 * e.standardDeviation_mol()));
+        values.put("percent", String.format(Locale.ROOT, "%.1f", 100.0 * Math.abs(e.share())));
+        values.put("near", units.show(e.near()));
+        values.put("chance", chance(verdict.chanceOfNoise()));
+        return values;
+    }
+
+    private String volume(double amount_mol) {
+        return FreeVolumes.words(amount_mol, gas, free, units);
+    }
+
+    /** "1 in 400", to two digits at most. */
+    static String chance(double chance) {
+        if (chance >= 0.5) {
+            return "more than 1 in 2";
+        }
+        if (chance < 1e-6) {
+            return "less than 1 in a million";
+        }
+        double in = 1.0 / chance;
+        double scale = Math.pow(10.0, Math.max(0.0, Math.floor(Math.log10(in)) - 1.0));
+        return String.format(Locale.ROOT, "1 in %,.0f", Math.round(in / scale) * scale);
+    }
+
+    static String key(String name) {
+        return name.toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
