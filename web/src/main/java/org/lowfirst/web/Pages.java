@@ -18,6 +18,7 @@ import org.lowfirst.web.server.SecurityRules;
 import org.lowfirst.web.server.TroubleAdvice;
 import org.lowfirst.web.settings.SettingsPages;
 import org.lowfirst.web.start.StartPages;
+import org.lowfirst.web.warm.TimePages;
 import org.springframework.boot.SpringBootConfiguration;
 import org.springframework.boot.autoconfigure.ImportAutoConfiguration;
 import org.springframework.boot.autoconfigure.context.ConfigurationPropertiesAutoConfiguration;
@@ -47,6 +48,7 @@ import org.springframework.context.annotation.Import;
     BottlePages.class,
     ChoosePages.class,
     PlanPages.class,
+    TimePages.class,
     StepPages.class,
     DonePages.class,
     JournalPages.class,

@@ -82,6 +82,16 @@ public final class Figures {
         return rounded(pressure, RoundingMode.FLOOR);
     }
 
+    /** A rise of the gauge a minute in the bench's unit, without it: one decimal for bar, whole for psi and kPa. */
+    public String rise(double perMinute) {
+        return String.format(LOCALE, units.pressure() == PressureUnit.BAR ? "%,.1f" : "%,.0f", perMinute);
+    }
+
+    /** A rise [Pa/s] as it would be typed, in the bench's unit a minute. */
+    public String riseToType(double pascalsPerSecond) {
+        return rise(units.pressure().fromPascals(pascalsPerSecond * 60.0)).replace(",", "");
+    }
+
     /** The number of a stated pressure as it would be typed, in the bench's unit; with its own unit when that differs. */
     public String toType(StatedPressure pressure) {
         return pressure.unit() == units.pressure() ? plain(pressure.value()) : asTyped(pressure);

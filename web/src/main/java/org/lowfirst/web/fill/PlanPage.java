@@ -92,6 +92,7 @@ public record PlanPage(
      * @param stages supplies in the order they are opened
      * @param skipped supplies that stay shut, with the reason
      * @param picture the staircase; {@code stages} says the same
+     * @param whySlowly how hot gas gets in theory behind a valve that is snapped open; empty when not known
      * @param counts gas delivered, fills left, the other habit
      */
     public record PlanSheet(
@@ -106,6 +107,7 @@ public record PlanPage(
             List<StageLine> stages,
             List<SkippedLine> skipped,
             Content picture,
+            String whySlowly,
             Counts counts) {
 
         public PlanSheet {

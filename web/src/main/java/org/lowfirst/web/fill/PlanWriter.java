@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.gas.Temperature;
 import org.lowfirst.planning.Cap;
 import org.lowfirst.planning.ExchangeChoice;
 import org.lowfirst.planning.FillPlan;
@@ -54,7 +55,26 @@ final class PlanWriter {
                 plan.fill().steps().stream().map(this::stage).toList(),
                 plan.fill().skipped().stream().map(this::skipped).toList(),
                 Staircases.planned(plan, now),
+                whySlowly(plan),
                 counts(plan));
+    }
+
+    private Temperature usual() {
+        return now.bench().settings().surroundings().usualTemperature().temperature();
+    }
+
+    /** What the fullest supply could do to a valve that is snapped open. */
+    private String whySlowly(FillPlan plan) {
+        return plan.request().supplies().stream()
+                .map(supply -> supply.reading())
+                .max(GaugePressure::compareTo)
+                .flatMap(fullest -> now.snap(fullest, usual())
+                        .map(snap -> words.of(
+                                "plan.why",
+                                figures.pressureWithUnit(fullest),
+                                figures.temperature(snap.realGas()),
+                                figures.temperature(snap.constantGamma()))))
+                .orElse("");
     }
 
     private String shortfall(FillPlan plan) {

@@ -1,16 +1,22 @@
 package org.lowfirst.web.workplace;
 
 import java.time.Instant;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.gas.AbsolutePressure;
 import org.lowfirst.gas.Amount;
+import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Oxygen;
 import org.lowfirst.gas.ReferenceCondition;
+import org.lowfirst.gas.Temperature;
+import org.lowfirst.planning.warm.SnapOpening;
 import org.lowfirst.station.Bench;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.RuleSet;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedTemperature;
+import org.lowfirst.transfer.warm.Answer;
 import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.figures.Times;
 import org.lowfirst.web.view.Place;
@@ -58,6 +64,20 @@ public record BenchNow(Bench bench, Words words, Times times, Instant now) {
     /** The condition {@link #gas} is stated at, e.g. "15 C, 1.013 bar". */
     public String gasCondition() {
         return reference().label();
+    }
+
+    /**
+     * What gas comes to in theory when it is let in at once against a dead end; empty when the model has no answer there.
+     *
+     * @param supply gauge pressure of the gas
+     * @param temperature of the bench
+     */
+    public Optional<SnapOpening> snap(GaugePressure supply, Temperature temperature) {
+        AbsolutePressure ambient = bench.settings().surroundings().ambient().absolute();
+        return SnapOpening.of(ambient, temperature, supply.toAbsolute(ambient), Oxygen.schmidtWagner())
+                        instanceof Answer.Given<SnapOpening> given
+                ? Optional.of(given.value())
+                : Optional.empty();
     }
 
     private ReferenceCondition reference() {

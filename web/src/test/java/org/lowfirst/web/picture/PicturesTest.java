@@ -1,6 +1,7 @@
 package org.lowfirst.web.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.io.StringReader;
 import java.util.ArrayList;
@@ -48,6 +49,24 @@ final class PicturesTest {
     @Test
     void theNumbersAreThoseOfThePlan() {
         assertThat(staircase(3).draw().toString()).contains(">60<", ">113<", ">150<", ">186<", ">stop at 150 bar<");
+    }
+
+    @Test
+    void aFillAgainstTimeIsSoundMarkupInsideThePicture() throws Exception {
+        List<HeatPicture.Moment> moments = new ArrayList<>();
+        for (int i = 0; i <= 24; i++) {
+            moments.add(new HeatPicture.Moment(i / 2.0, 40 + 4.6 * i, 18 + Math.sqrt(i)));
+        }
+        HeatPicture picture = new HeatPicture(
+                moments,
+                List.of(new HeatPicture.Band("A", 0, 3), new HeatPicture.Band("A very long name", 3.5, 12)),
+                150,
+                new HeatPicture.Wording("A <fill>", "bottle gauge, bar", "gas, C", "stop at 150 bar", "minutes"));
+        String svg = picture.draw().toString();
+        assertThat(parsed(svg).getAttribute("aria-label")).isEqualTo("A <fill>");
+        assertThat(svg).doesNotContain("NaN").doesNotContain("style=").contains("stop at 150 bar");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new HeatPicture(moments.subList(0, 1), List.of(), 150, picture.words()));
     }
 
     @ParameterizedTest
