@@ -28,6 +28,25 @@ final class ReflowBrowserTest {
             "/at/larkmoor/settings",
             "/at/larkmoor/nowhere");
 
+    /** The demo bench has more of everything; it comes and goes in one step. */
+    @Test
+    void theDemoBenchFitsAndGoesAgain(@TempDir Path directory) {
+        try (Site site = Site.over(directory);
+                Visitor iris = Visitor.at(site, 320, 568)) {
+            iris.open("/");
+            iris.press("Load the demo bench");
+            iris.sees("Bank");
+            for (String page : List.of("/at/demo/bank", "/at/demo/bottles", "/at/demo/fill", "/at/demo/journal")) {
+                iris.open(page);
+                iris.findsNothingInTheWay();
+                iris.findsTargetsLargeEnough();
+            }
+            iris.open("/at/demo/settings");
+            iris.press("Remove the demo bench");
+            iris.sees("Nothing here yet");
+        }
+    }
+
     @Test
     void noPageScrollsSidewaysAndEveryTargetIsLargeEnough(@TempDir Path directory) {
         try (Site site = Site.withSample(directory);

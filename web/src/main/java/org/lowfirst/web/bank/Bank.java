@@ -1,7 +1,13 @@
 package org.lowfirst.web.bank;
 
+import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.bench.BankView;
 import org.lowfirst.app.bench.PlanningAFill;
@@ -26,8 +32,11 @@ final class Bank {
     /** A reading this old says little: temperature has changed and anybody may have drawn gas (common practice, no source). */
     private static final Duration OLD = Duration.ofDays(7);
 
-    /** So many bottles are shown with their fills left. */
-    private static final int MOST_BOTTLES = 6;
+    /** So many kinds of bottle are shown with their fills left. */
+    private static final int MOST_KINDS = 5;
+
+    /** A bottle that comes to be filled is taken to be found at this part of its target (common practice, no source). */
+    private static final BigDecimal FOUND_AT = new BigDecimal("0.25");
 
     private final BenchNow now;
     private final Figures figures;
@@ -86,28 +95,46 @@ final class Bank {
         return now.words().of("bank.held", now.gas(all), now.gasCondition());
     }
 
+    /** Bottles of one size and target are one kind; the kinds with most bottles come first. */
     private List<Gives> gives() {
-        return now.bench().listBottles().stream()
+        Map<String, List<Bottle>> kinds = new LinkedHashMap<>();
+        now.bench().listBottles().stream()
                 .filter(bottle -> bottle.status() == BottleStatus.IN_USE)
+                .forEach(bottle -> kinds.computeIfAbsent(kind(bottle), kind -> new ArrayList<>())
+                        .add(bottle));
+        return kinds.values().stream()
+                .sorted(Comparator.comparing((List<Bottle> same) -> -same.size()))
+                .limit(MOST_KINDS)
                 .map(this::gives)
                 .flatMap(List::stream)
-                .limit(MOST_BOTTLES)
                 .toList();
     }
 
-    private List<Gives> gives(Bottle bottle) {
-        @Nullable Reading latest = bottle.latest();
-        @Nullable StatedPressure usual = bottle.details().usualTarget();
-        StatedPressure target = usual == null ? bottle.details().servicePressure() : usual;
-        if (latest == null || !(planning.plan(now.id(), bottle.id(), target, latest) instanceof FillPlan plan)) {
+    private List<Gives> gives(List<Bottle> same) {
+        Bottle bottle = same.get(0);
+        StatedPressure target = target(bottle);
+        StatedPressure found = new StatedPressure(target.value().multiply(FOUND_AT), target.unit());
+        Reading before = now.reading(found, null);
+        if (!(planning.plan(now.id(), bottle.id(), target, before) instanceof FillPlan plan)) {
             return List.of();
         }
-        String from = now.words()
+        String kind = now.words()
                 .of(
-                        "bank.from",
-                        figures.pressure(latest.pressure().gauge()),
+                        "bank.kind",
+                        figures.asTyped(bottle.details().waterVolume().stated()),
+                        figures.pressure(found.gauge()),
                         figures.pressureWithUnit(plan.stop().reading()));
-        return List.of(new Gives(bottle.details().name(), from, plan.fillsLeft().inWords(figures.pressureUnitOf())));
+        String names = same.stream().map(one -> one.details().name()).collect(Collectors.joining(", "));
+        return List.of(new Gives(kind, names, plan.fillsLeft().inWords(figures.pressureUnitOf())));
+    }
+
+    private String kind(Bottle bottle) {
+        return figures.asTyped(bottle.details().waterVolume().stated()) + " " + figures.asTyped(target(bottle));
+    }
+
+    private static StatedPressure target(Bottle bottle) {
+        @Nullable StatedPressure usual = bottle.details().usualTarget();
+        return usual == null ? bottle.details().servicePressure() : usual;
     }
 
     private List<UnderWay> underWay() {

@@ -13,7 +13,7 @@ import org.lowfirst.web.words.Words;
  * @param unit symbol of the unit of pressure
  * @param supplies the supplies, rank 1 first
  * @param held gas in the bank with its reference condition; empty without supplies
- * @param gives what the bank can still do for bottles it knows
+ * @param gives what the bank can still do for the kinds of bottle it knows
  * @param underWay the fill to resume; empty when none is open
  */
 public record BankPage(
@@ -27,13 +27,13 @@ public record BankPage(
     }
 
     /**
-     * Fills left for one bottle.
+     * Fills left for one kind of bottle.
      *
-     * @param bottle name of the bottle
-     * @param from what it reads and what it is filled to, e.g. "40 to 150 bar"
+     * @param kind water volume, what it is found at and filled to, e.g. "5 L, 38 to 150 bar"
+     * @param bottles names of the bottles of this kind
      * @param fills e.g. "7, and an 8th to about 147 bar"
      */
-    public record Gives(String bottle, String from, String fills) {}
+    public record Gives(String kind, String bottles, String fills) {}
 
     /**
      * A fill that was begun and not ended.

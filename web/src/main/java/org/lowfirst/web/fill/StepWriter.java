@@ -89,7 +89,7 @@ final class StepWriter {
                 act(step),
                 rest == null || rest.fill().steps().isEmpty()
                         ? null
-                        : Staircases.underWay(Past.of(fill, now), rest, now),
+                        : Staircases.underWay(Past.of(fill, rest, now), rest, now),
                 fields(step),
                 step.position().toText(),
                 form,
