@@ -105,7 +105,7 @@ public final class AdvisingExchange {
                 places.isEmpty()
                         ? 0.0
                         : places.size() * request.terms().contentPrice()
-                                + request.terms().perDrop(),
+                                + request.terms().perDelivery(),
                 UsualFills.left(request, ranked, places),
                 aboveBest);
     }

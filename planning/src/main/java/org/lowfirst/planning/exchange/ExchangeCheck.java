@@ -26,7 +26,7 @@ final class ExchangeCheck {
                         "bank",
                         "have a supply that may be sent back")
                 .price("price of a supply", request.terms().contentPrice())
-                .price("price of a delivery", request.terms().perDrop())
+                .price("price of a delivery", request.terms().perDelivery())
                 .price("price of a missed fill", request.terms().perMissedFill())
                 .number("days from order to delivery", request.terms().leadDays(), 0, 365, "")
                 .number("fills a day", request.rate().fillsPerDay(), 0.001, 300, "")

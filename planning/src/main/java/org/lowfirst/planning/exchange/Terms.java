@@ -7,9 +7,9 @@ import org.lowfirst.gas.GaugePressure;
  *
  * @param fullSupply settled reading, at the bench's temperature, of a supply as delivered
  * @param contentPrice price of one filled supply; what goes back in it is not refunded
- * @param perDrop price of one delivery
+ * @param perDelivery price of one delivery
  * @param leadDays days from the order to the delivery
  * @param perMissedFill what it costs when a bottle cannot be finished
  */
 public record Terms(
-        GaugePressure fullSupply, double contentPrice, double perDrop, double leadDays, double perMissedFill) {}
+        GaugePressure fullSupply, double contentPrice, double perDelivery, double leadDays, double perMissedFill) {}

@@ -110,6 +110,6 @@ final class YearAhead {
         for (int i = places.size() - 1; i >= 0; i--) {
             bank.exchange(places.get(i), full_molPerM3);
         }
-        return places.size() * terms.contentPrice() + terms.perDrop();
+        return places.size() * terms.contentPrice() + terms.perDelivery();
     }
 }

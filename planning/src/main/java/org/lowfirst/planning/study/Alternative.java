@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param name one of a kind within the study
  * @param bankSize supplies connected
- * @param spares full supplies kept beside the bank
+ * @param stored full supplies kept beside the bank
  * @param supply the kind that is rented
  * @param habit when and how many are exchanged
  * @param booster null for none
@@ -15,18 +15,18 @@ import org.jspecify.annotations.Nullable;
 public record Alternative(
         String name,
         int bankSize,
-        int spares,
+        int stored,
         SupplyKind supply,
         ExchangeHabit habit,
         @Nullable Booster booster) {
 
-    /** Without spares and booster. */
+    /** Nothing in store, no booster. */
     public Alternative(String name, int bankSize, SupplyKind supply, ExchangeHabit habit) {
         this(name, bankSize, 0, supply, habit, null);
     }
 
-    /** Cylinders on site: each is connected, a full spare, or waits to be fetched. */
+    /** Cylinders on site: each is connected, full in store, or waits to be fetched. */
     public int places() {
-        return bankSize + spares;
+        return bankSize + stored;
     }
 }

@@ -5,7 +5,7 @@ import org.lowfirst.planning.study.kernel.BankLevels;
 /**
  * One alternative living through the bottles of one run. Mutable, used once by one thread.
  *
- * <p>A bottle that the bank cannot finish, even after the exchanges its habit and its spares allow, is missed and takes no gas.
+ * <p>A bottle that the bank cannot finish, even after the exchanges its habit and its store allow, is missed and takes no gas.
  * A cylinder that leaves the bank is exchanged for a full one from the store, or for one off the delivery.
  */
 final class BenchYears {
@@ -35,12 +35,12 @@ final class BenchYears {
         habit = way.alternative().habit();
         bank = way.newBank();
         store = new Store(
-                way.alternative().spares(), habit.together(), way.alternative().places());
+                way.alternative().stored(), habit.together(), way.alternative().places());
         for (int place = 0; place < bank.size(); place++) {
             bank.put(place, way.supply_m3(), nextDelivered_molPerM3());
         }
         bank.rank();
-        while (store.fulls() < store.spares()) {
+        while (store.fulls() < store.stored()) {
             store.keep(nextDelivered_molPerM3());
         }
     }
@@ -139,12 +139,12 @@ final class BenchYears {
     private void arrive() {
         double now_d = store.nextArrival_d();
         int supplies = store.arrived();
-        ledger.add(Measure.DROPS, 1);
+        ledger.add(Measure.DELIVERIES, 1);
         ledger.add(Measure.SUPPLIES, supplies);
         for (int i = 0; i < supplies; i++) {
             double rho_molPerM3 = nextDelivered_molPerM3();
             ledger.add(Measure.RECEIVED_MOL, rho_molPerM3 * way.supply_m3());
-            if (store.fulls() < store.spares()) {
+            if (store.fulls() < store.stored()) {
                 store.keep(rho_molPerM3);
             } else {
                 putIn(rho_molPerM3);

@@ -7,7 +7,7 @@ record Bill(Alternative alternative, Prices prices, int years) {
         Booster booster = alternative.booster();
         double boosted = booster == null ? 0.0 : booster.pricePerBoostedFill();
         return ledger.of(Measure.SUPPLIES) * alternative.supply().contentPrice()
-                + ledger.of(Measure.DROPS) * prices.perDrop()
+                + ledger.of(Measure.DELIVERIES) * prices.perDelivery()
                 + ledger.of(Measure.MISSED_FILLS) * prices.perMissedFill()
                 + ledger.of(Measure.BOOSTED_FILLS) * boosted
                 + perYear() * years;
@@ -29,8 +29,8 @@ record Bill(Alternative alternative, Prices prices, int years) {
         return (alternative.bankSize() - 1) * prices.perInterconnect() + (booster == null ? 0.0 : booster.price());
     }
 
-    /** Money to lay out before the first fill: what is bought, and the first supplies in one drop. */
+    /** Money to lay out before the first fill: what is bought, and the first supplies in one delivery. */
     double firstOutlay() {
-        return bought() + alternative.places() * alternative.supply().contentPrice() + prices.perDrop();
+        return bought() + alternative.places() * alternative.supply().contentPrice() + prices.perDelivery();
     }
 }

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param alternative name of the one
  * @param against name of the other
  * @param contentFactor all prices of supplies multiplied by this
- * @param dropFactor the price of a delivery multiplied by this
+ * @param deliveryFactor the price of a delivery multiplied by this
  * @param rentFactor all rents multiplied by this
  * @param fillsPerYear this many fills a year, supplies and deliveries per fill staying the same
  */
@@ -17,7 +17,7 @@ public record BreakEven(
         String alternative,
         String against,
         @Nullable Double contentFactor,
-        @Nullable Double dropFactor,
+        @Nullable Double deliveryFactor,
         @Nullable Double rentFactor,
         @Nullable Double fillsPerYear) {
 
@@ -34,7 +34,7 @@ public record BreakEven(
                 one.alternative().name(),
                 other.alternative().name(),
                 factor(a.sum() - b.sum(), a.content() - b.content()),
-                factor(a.sum() - b.sum(), a.drops() - b.drops()),
+                factor(a.sum() - b.sum(), a.deliveries() - b.deliveries()),
                 factor(a.sum() - b.sum(), a.rent() - b.rent()),
                 scale == null || perFill == 0.0 ? null : Double.valueOf(fillsPerYear / scale));
     }

@@ -15,7 +15,7 @@ public enum Measure {
     /** Supplies received. */
     SUPPLIES(5),
     /** Deliveries. */
-    DROPS(6),
+    DELIVERIES(6),
     /** Supplies sent back. */
     SENT_BACK(7),
     /** Gas sent back unused [mol]. */

@@ -93,7 +93,7 @@ final class Reporting {
         double years = request.extent().years();
         return new CostParts(
                 totals.mean(way, Measure.SUPPLIES) * alternative.supply().contentPrice() / fills,
-                totals.mean(way, Measure.DROPS) * request.prices().perDrop() / fills,
+                totals.mean(way, Measure.DELIVERIES) * request.prices().perDelivery() / fills,
                 bill.rentPerYear() * years / fills,
                 (bill.perYear() - bill.rentPerYear()) * years / fills,
                 booster == null ? 0.0 : totals.mean(way, Measure.BOOSTED_FILLS) * booster.pricePerBoostedFill() / fills,
@@ -107,7 +107,7 @@ final class Reporting {
                 perYear(totals.of(way, Measure.MISSED_FILLS)),
                 totals.mean(way, Measure.OUT_OF_REACH) / years,
                 totals.mean(way, Measure.SUPPLIES) / years,
-                totals.mean(way, Measure.DROPS) / years,
+                totals.mean(way, Measure.DELIVERIES) / years,
                 totals.mean(way, Measure.SUPPLIES) > 0 ? totals.ratio(way, Measure.FILLS, Measure.SUPPLIES) : null);
     }
 
@@ -138,7 +138,7 @@ final class Reporting {
         double fillsPerSupply = most.getAsDouble();
         CostParts parts = parts(way, bill);
         double supply = alternative.supply().contentPrice()
-                + request.prices().perDrop() / alternative.habit().together();
+                + request.prices().perDelivery() / alternative.habit().together();
         return new Limit(
                 fillsPerSupply,
                 supply / fillsPerSupply + parts.rent() + parts.purchases() + parts.boosting() + parts.missed());

@@ -3,7 +3,7 @@ package org.lowfirst.planning.study;
 /** Full supplies beside the bank, and what is on its way. Mutable, used by one thread. */
 final class Store {
 
-    private final int spares;
+    private final int stored;
     private final int together;
     private final double[] full_molPerM3;
     private int fulls;
@@ -14,16 +14,16 @@ final class Store {
     private int deliveries;
     private int onOrder;
 
-    Store(int spares, int together, int places) {
-        this.spares = spares;
+    Store(int stored, int together, int places) {
+        this.stored = stored;
         this.together = together;
-        full_molPerM3 = new double[spares];
+        full_molPerM3 = new double[stored];
         arrives_d = new double[places + together];
         supplies = new int[places + together];
     }
 
-    int spares() {
-        return spares;
+    int stored() {
+        return stored;
     }
 
     int fulls() {
@@ -52,8 +52,8 @@ final class Store {
      * @param bankWaits whether the bank waits for a full supply
      */
     void order(double arrival_d, boolean bankWaits) {
-        int forBank = bankWaits ? Math.max(1, together - spares) : 0;
-        int missing = spares - fulls + forBank - onOrder;
+        int forBank = bankWaits ? Math.max(1, together - stored) : 0;
+        int missing = stored - fulls + forBank - onOrder;
         if (missing >= together || (bankWaits && missing > 0 && onOrder == 0)) {
             int last = (first + deliveries++) % arrives_d.length;
             arrives_d[last] = arrival_d;

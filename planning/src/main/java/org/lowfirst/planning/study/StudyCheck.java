@@ -77,7 +77,7 @@ final class StudyCheck {
 
     private void prices() {
         Prices prices = request.prices();
-        checking.price("price of a delivery", prices.perDrop())
+        checking.price("price of a delivery", prices.perDelivery())
                 .number("days from sending for supplies to their arrival", prices.leadDays(), 0, LONGEST_LEAD_D, "")
                 .price("price of a missed fill", prices.perMissedFill())
                 .price("price of an interconnect", prices.perInterconnect())
@@ -116,7 +116,7 @@ final class StudyCheck {
         SupplyKind supply = way.supply();
         ExchangeHabit habit = way.habit();
         checking.number("bank size" + of, way.bankSize(), 1, LARGEST_BANK, "")
-                .number("number of spares" + of, way.spares(), 0, LARGEST_BANK, "")
+                .number("number of supplies in store" + of, way.stored(), 0, LARGEST_BANK, "")
                 .supplyVolume("water volume of the supplies" + of, supply.waterVolume())
                 .pressure("least delivered reading" + of, supply.deliveredLowest(), LEAST_DELIVERED, HIGHEST_READING)
                 .pressure(

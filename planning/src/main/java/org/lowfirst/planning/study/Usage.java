@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param missedPerYear bottles that could not be
  * @param outOfReachPerYear those of them that no bank of this size could, full as delivered
  * @param suppliesPerYear supplies received
- * @param dropsPerYear deliveries
+ * @param deliveriesPerYear deliveries
  * @param fillsPerSupply fills made with one delivered supply; null when none was delivered
  */
 public record Usage(
@@ -17,5 +17,5 @@ public record Usage(
         Estimate missedPerYear,
         double outOfReachPerYear,
         double suppliesPerYear,
-        double dropsPerYear,
+        double deliveriesPerYear,
         @Nullable Estimate fillsPerSupply) {}

@@ -15,7 +15,7 @@ import org.lowfirst.planning.study.kernel.Draws;
  */
 final class CalibrationTest {
 
-    private static final int BENCHES = 200;
+    private static final int BENCHES = 120;
 
     @ParameterizedTest
     @ValueSource(ints = {0, 20, 250})
@@ -37,10 +37,10 @@ final class CalibrationTest {
             in90 += band.low90() <= until && until <= band.high90() ? 1 : 0;
             in50 += band.low50() <= until && until <= band.high50() ? 1 : 0;
         }
-        // binomial(200, 0.9): 180 plus or minus three times 4.2; (200, 0.5): 100 plus or minus three times 7.1.
+        // binomial(120, 0.9): 108 plus or minus three times 3.3; (120, 0.5): 60 plus or minus three times 5.5.
         // Both ends of a band of whole days belong to it, which adds a little at the top.
-        assertThat(in90).isBetween(167, 197);
-        assertThat(in50).isBetween(79, 130);
+        assertThat(in90).isBetween(98, 118);
+        assertThat(in50).isBetween(43, 79);
     }
 
     private static UseHistory history(UseModel truth, int days) {

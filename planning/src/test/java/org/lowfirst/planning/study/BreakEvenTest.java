@@ -10,13 +10,13 @@ import org.junit.jupiter.api.Test;
 /** At a break-even point, studied again with the same seed, both alternatives cost the same. */
 final class BreakEvenTest {
 
-    private static StudyRequest request(double content, double drop, double rent) {
+    private static StudyRequest request(double content, double delivery, double rent) {
         SupplyKind base = Studies.supply(50, 200);
         SupplyKind supply = new SupplyKind(base.name(), base.waterVolume(), base.deliveredLowest(), content, rent);
         return new StudyRequest(
                 Studies.REAL,
                 Studies.mixed(150),
-                new Prices(drop, 0, 0, 90, 10),
+                new Prices(delivery, 0, 0, 90, 10),
                 List.of(
                         new Alternative("two", 2, supply, ExchangeHabit.oneAtATime()),
                         new Alternative("five", 5, supply, ExchangeHabit.oneAtATime()),
@@ -31,7 +31,7 @@ final class BreakEvenTest {
         int found = 0;
         for (BreakEven even : study.breakEvens()) {
             found += meets(even, even.contentFactor(), request(60 * or1(even.contentFactor()), 35, 0.25));
-            found += meets(even, even.dropFactor(), request(60, 35 * or1(even.dropFactor()), 0.25));
+            found += meets(even, even.deliveryFactor(), request(60, 35 * or1(even.deliveryFactor()), 0.25));
             found += meets(even, even.rentFactor(), request(60, 35, 0.25 * or1(even.rentFactor())));
         }
         assertThat(found).isGreaterThanOrEqualTo(3);

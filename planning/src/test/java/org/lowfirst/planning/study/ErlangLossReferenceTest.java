@@ -11,11 +11,11 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
- * One connected supply that one bottle uses up, and spares: every cylinder is either full or away for the lead time. Bottles that
+ * One connected supply that one bottle uses up, and full ones in store: every cylinder is either full or away for the lead time. Bottles that
  * come while all are away are missed. That is the loss system of A. K. Erlang (1917), whose lost share depends on the mean time
  * away only, not on its distribution (textbook result, from memory).
  *
- * <p>Choosing the spares is then the newsvendor's choice between rent and missed fills, in closed form.
+ * <p>Choosing how many to store is then the newsvendor's choice between rent and missed fills, in closed form.
  */
 final class ErlangLossReferenceTest {
 
@@ -44,13 +44,13 @@ final class ErlangLossReferenceTest {
     }
 
     @Test
-    void theCheapestNumberOfSparesIsTheNewsvendors() {
+    void theCheapestNumberInStoreIsTheNewsvendors() {
         StudyResult result = study(400, 4);
         int best = IntStream.rangeClosed(1, 8)
                 .boxed()
                 .min(Comparator.comparingDouble(ErlangLossReferenceTest::costPerFill))
                 .orElseThrow();
-        assertThat(result.cheapest()).isEqualTo("spares " + (best - 1));
+        assertThat(result.cheapest()).isEqualTo("stored " + (best - 1));
         for (AlternativeResult each : result.alternatives()) {
             double expected = costPerFill(each.alternative().places());
             assertThat(Objects.requireNonNull(each.costPerFill()).mean()).isEqualTo(expected, within(0.01 * expected));
@@ -93,7 +93,7 @@ final class ErlangLossReferenceTest {
         return Studies.done(request(IntStream.range(0, 8).boxed().toList(), runs, seed));
     }
 
-    private static StudyRequest request(List<Integer> spares, long runs, long seed) {
+    private static StudyRequest request(List<Integer> stored, long runs, long seed) {
         SupplyKind supply = new SupplyKind(
                 "small",
                 Studies.supply(10, 200).waterVolume(),
@@ -101,8 +101,8 @@ final class ErlangLossReferenceTest {
                 60,
                 RENT_A_DAY);
         List<Alternative> ways = new ArrayList<>();
-        for (int n : spares) {
-            ways.add(new Alternative("spares " + n, 1, n, supply, ExchangeHabit.whenTheTopCannotFinish(1), null));
+        for (int n : stored) {
+            ways.add(new Alternative("stored " + n, 1, n, supply, ExchangeHabit.whenTheTopCannotFinish(1), null));
         }
         return new StudyRequest(
                 Studies.IDEAL,

@@ -31,8 +31,8 @@ final class StudyConsistencyTest {
                 new Alternative("three", 3, uncertain, ExchangeHabit.oneAtATime()),
                 new Alternative("pairs", 4, uncertain, ExchangeHabit.inPairs()),
                 new Alternative("all", 4, uncertain, new ExchangeHabit(When.A_FILL_WOULD_FAIL, 4, null)),
-                new Alternative("spares", 3, 2, uncertain, ExchangeHabit.oneAtATime(), null),
-                new Alternative("pairs and a spare", 3, 1, uncertain, ExchangeHabit.whenTheTopCannotFinish(2), null),
+                new Alternative("stored", 3, 2, uncertain, ExchangeHabit.oneAtATime(), null),
+                new Alternative("pairs and one stored", 3, 1, uncertain, ExchangeHabit.whenTheTopCannotFinish(2), null),
                 new Alternative(
                         "residual", 4, 1, uncertain, ExchangeHabit.atResidual(GaugePressure.ofBar(60), 1), null),
                 new Alternative("booster", 2, 0, uncertain, ExchangeHabit.oneAtATime(), BOOSTER));

@@ -71,8 +71,8 @@ final class StudyingTest {
                                 new Alternative("all", 4, supply, new ExchangeHabit(When.A_FILL_WOULD_FAIL, 4, null)))))
                 .alternatives();
         for (int i = 1; i < 3; i++) {
-            assertThat(results.get(i).usage().dropsPerYear())
-                    .isLessThan(results.get(i - 1).usage().dropsPerYear());
+            assertThat(results.get(i).usage().deliveriesPerYear())
+                    .isLessThan(results.get(i - 1).usage().deliveriesPerYear());
             assertThat(share(results.get(i))).isGreaterThan(share(results.get(i - 1)));
         }
     }
@@ -89,7 +89,7 @@ final class StudyingTest {
                 List.of(
                         new Alternative("late", 3, supply, ExchangeHabit.oneAtATime()),
                         new Alternative("ahead", 3, supply, ExchangeHabit.whenTheTopCannotFinish(1)),
-                        new Alternative("spare", 3, 1, supply, ExchangeHabit.oneAtATime(), null)));
+                        new Alternative("stored", 3, 1, supply, ExchangeHabit.oneAtATime(), null)));
         List<AlternativeResult> results = Studies.done(new StudyRequest(
                         base.site(), base.demand(), new Prices(35, 10, 20, 90, 10), base.alternatives(), base.extent()))
                 .alternatives();
