@@ -21,19 +21,25 @@ import org.lowfirst.planning.contents.BenchFact.ReadingTaken;
 import org.lowfirst.planning.contents.BenchFact.Since;
 import org.lowfirst.planning.contents.BenchFact.StageMade;
 import org.lowfirst.planning.contents.ContentsAssumptions;
+import org.lowfirst.planning.contents.ContentsEstimate;
 import org.lowfirst.planning.contents.GasTemperature;
 import org.lowfirst.planning.contents.Gauge;
 import org.lowfirst.planning.contents.GaugeReading;
+import org.lowfirst.planning.contents.MeteredCylinder;
+import org.lowfirst.planning.contents.ReadingCheck;
+import org.lowfirst.planning.contents.ReadingOutcome;
+import org.lowfirst.planning.contents.Surroundings;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.CylinderId;
+import org.lowfirst.station.FillId;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.SupplyId;
 
 /**
  * Writes happenings as facts for the reconciliation: how warm the gas was, and whether a cylinder stayed shut. Used once.
  *
- * <p>Gas that streamed into a bottle is warm for a while, and how warm depends on how fast: the next settled reading starts the
- * bottle anew, unless a heat model gave the temperature.
+ * <p>Gas that streamed into a bottle is warm for a while. How warm depends on how fast it came, which the journal does not say:
+ * the next settled reading starts the bottle anew.
  */
 final class FactWriter {
 
@@ -43,17 +49,29 @@ final class FactWriter {
     private final JournalAssumptions granted = JournalAssumptions.STANDARD;
     private final ContentsAssumptions assumptions;
     private final Map<String, Gauge> gauges;
-    private final WarmthOfFills warmth;
+    private final Map<String, MeteredCylinder> cylinders;
+    private final ReadingCheck check;
     private final Map<CylinderId, Instant> flowed = new HashMap<>();
     private final Map<CylinderId, Instant> lookedAt = new HashMap<>();
     private final Map<CylinderId, GaugeReading> latest = new HashMap<>();
     private final Set<CylinderId> loosened = new HashSet<>();
     private final List<BenchFact> facts = new ArrayList<>();
+    private final List<Noted> noted = new ArrayList<>();
 
-    FactWriter(ContentsAssumptions assumptions, Map<String, Gauge> gauges, WarmthOfFills warmth) {
+    FactWriter(
+            ContentsAssumptions assumptions,
+            Map<String, Gauge> gauges,
+            Map<String, MeteredCylinder> cylinders,
+            Surroundings surroundings) {
         this.assumptions = assumptions;
         this.gauges = gauges;
-        this.warmth = warmth;
+        this.cylinders = cylinders;
+        this.check = new ReadingCheck(surroundings, assumptions);
+    }
+
+    /** Every reading and every draw in order, for comparing what left with what entered. */
+    List<Noted> noted() {
+        return noted;
     }
 
     List<BenchFact> write(List<Happening> happenings) {
@@ -76,6 +94,7 @@ final class FactWriter {
     private void read(Read read) {
         CylinderId cylinder = read.cylinder();
         GaugeReading reading = reading(read.at(), cylinder, read.shown(), temperature(read));
+        noted.add(new Noted(read.at(), cylinder, read.fill(), reading));
         GaugeReading before = latest.get(cylinder);
         if (before != null && repeats(before, reading)) {
             return;
@@ -135,7 +154,9 @@ final class FactWriter {
         if (flow != null) {
             boolean supply = read.cylinder() instanceof SupplyId;
             if (within(flow, read.at(), supply ? granted.drawn() : granted.warm())) {
-                return supply ? GasTemperature.drawn(bench, assumptions) : warmth.findAt(read.fill(), read.at(), bench);
+                return supply
+                        ? GasTemperature.drawn(bench, assumptions)
+                        : GasTemperature.warmUnknown(bench, assumptions);
             }
         }
         return reading.temperatureAssumed()
@@ -148,7 +169,7 @@ final class FactWriter {
         Shown supply = moved.supplyAfter();
         Temperature bench = bottle.reading().temperature().temperature();
         GaugeReading bottleAfter =
-                reading(moved.at(), moved.bottle(), bottle, warmth.findAt(moved.fill(), moved.at(), bench));
+                reading(moved.at(), moved.bottle(), bottle, GasTemperature.warmUnknown(bench, assumptions));
         GaugeReading supplyAfter = supply == null
                 ? null
                 : reading(
@@ -167,7 +188,10 @@ final class FactWriter {
                         bottleAfter),
                 moved.bottle(),
                 bottleAfter);
+        noted.add(new Noted(moved.at(), moved.supply(), moved.fill(), null));
+        noted.add(new Noted(moved.at(), moved.bottle(), moved.fill(), bottleAfter));
         if (supplyAfter != null) {
+            noted.add(new Noted(moved.at(), moved.supply(), moved.fill(), supplyAfter));
             latest.put(moved.supply(), supplyAfter);
         }
         flowed.put(moved.bottle(), moved.at());
@@ -188,19 +212,60 @@ final class FactWriter {
         return short_Pa > bottleGauge.limit().pascals() && apart_Pa <= STILL_ONE_PRESSURE * limits_Pa;
     }
 
+    /** Each supply of the bank may have given anything from nothing to all of it. */
     private void unsaid(Unsaid unsaid) {
         BottleId bottle = unsaid.bottle();
+        ContentsEstimate moved = share(unsaid);
         for (SupplyId supply : unsaid.bank()) {
-            facts.add(new StageMade(unsaid.at(), name(supply), name(bottle), false, null, null, null));
+            facts.add(new StageMade(unsaid.at(), name(supply), name(bottle), false, moved, null, null));
+            noted.add(new Noted(unsaid.at(), supply, unsaid.fill(), null));
             flowed.put(supply, unsaid.at());
         }
         flowed.put(bottle, unsaid.at());
+    }
+
+    /** Null when the bottle's readings say nothing of how much it got. */
+    private @Nullable ContentsEstimate share(Unsaid unsaid) {
+        Double before_mol = amount(unsaid, unsaid.before(), false);
+        Double after_mol = amount(unsaid, unsaid.after(), true);
+        if (before_mol == null || after_mol == null || unsaid.bank().isEmpty()) {
+            return null;
+        }
+        double entered_mol = Math.max(0.0, after_mol - before_mol);
+        return new ContentsEstimate(entered_mol / unsaid.bank().size(), 0.5 * entered_mol);
+    }
+
+    private @Nullable Double amount(Unsaid unsaid, Shown shown, boolean warm) {
+        Temperature bench = shown.reading().temperature().temperature();
+        GasTemperature gas =
+                warm ? GasTemperature.warmUnknown(bench, assumptions) : GasTemperature.measured(bench, assumptions);
+        GaugeReading reading = reading(unsaid.at(), unsaid.bottle(), shown, gas);
+        MeteredCylinder cylinder = cylinders.get(reading.cylinder());
+        Gauge gauge = gauges.get(reading.gauge());
+        if (cylinder == null || gauge == null) {
+            return null;
+        }
+        return check.check(reading, cylinder, gauge) instanceof ReadingOutcome.Accepted accepted
+                ? accepted.measurement().amount_mol()
+                : null;
     }
 
     private static GaugeReading reading(Instant at, CylinderId cylinder, Shown shown, GasTemperature temperature) {
         return new GaugeReading(
                 at, name(cylinder), shown.gauge(), shown.reading().pressure().gauge(), temperature);
     }
+
+    /**
+     * A reading, or a draw from a supply that was not read.
+     *
+     * @param fill the fill it belongs to; null when none
+     * @param reading null for a draw
+     */
+    record Noted(
+            Instant at,
+            CylinderId cylinder,
+            @Nullable FillId fill,
+            @Nullable GaugeReading reading) {}
 
     /** A name no two cylinders share. */
     static String name(CylinderId cylinder) {

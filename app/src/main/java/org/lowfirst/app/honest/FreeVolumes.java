@@ -19,7 +19,8 @@ final class FreeVolumes {
 
     /** To a litre or a tenth of a cubic foot. */
     static String words(double amount_mol, EquationOfState gas, ReferenceCondition free, ShownUnits units) {
-        return words(of(amount_mol, gas, free), units);
+        String size = words(of(Math.abs(amount_mol), gas, free), units);
+        return amount_mol < 0.0 ? "-" + size : size;
     }
 
     static String words(Volume volume, ShownUnits units) {

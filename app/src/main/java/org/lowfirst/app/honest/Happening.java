@@ -52,7 +52,8 @@ sealed interface Happening {
             implements Happening {}
 
     /** A bottle got gas and nobody said from which of these supplies. */
-    record Unsaid(Instant at, FillId fill, BottleId bottle, List<SupplyId> bank) implements Happening {
+    record Unsaid(Instant at, FillId fill, BottleId bottle, Shown before, Shown after, List<SupplyId> bank)
+            implements Happening {
 
         public Unsaid {
             bank = List.copyOf(bank);

@@ -114,7 +114,13 @@ final class Happenings {
             open.remove(f.fill());
             f.stages().forEach(stage -> stage(course, stage));
             if (f.stages().isEmpty()) {
-                list.add(new Unsaid(course.notBefore(f.after().at()), f.fill(), f.bottle(), List.copyOf(bank)));
+                list.add(new Unsaid(
+                        course.notBefore(f.after().at()),
+                        f.fill(),
+                        f.bottle(),
+                        shown(f.bottle(), f.before()),
+                        shown(f.bottle(), f.after()),
+                        List.copyOf(bank)));
             }
             end(course, f.after());
         }

@@ -1,10 +1,12 @@
 package org.lowfirst.app.honest;
 
+import java.time.Instant;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.lowfirst.app.words.Wording;
 import org.lowfirst.station.BenchId;
+import org.lowfirst.station.FillId;
 
 /** Judges the readings of a bench: contents with their spread, verdicts, what the gauges showed about themselves. Thread-safe. */
 public final class JudgingReadings {
@@ -27,6 +29,29 @@ public final class JudgingReadings {
      */
     public ReadingHistory history(BenchId bench) {
         return known(bench).history();
+    }
+
+    /**
+     * After a fill: what left its supplies against what entered the bottle.
+     *
+     * @throws java.util.NoSuchElementException when there is no such bench
+     */
+    public Outcome<BalanceReport> balance(BenchId bench, FillId fill) {
+        return book(bench).ofFill(fill);
+    }
+
+    /**
+     * What left the supplies against what entered bottles between two moments; supplies count by their last reading before each.
+     *
+     * @throws java.util.NoSuchElementException when there is no such bench
+     */
+    public Outcome<BalanceReport> balance(BenchId bench, Instant from, Instant to) {
+        return book(bench).between(from, to);
+    }
+
+    private BalanceBook book(BenchId bench) {
+        return new BalanceBook(
+                known(bench).reconciled(), source.getStanding(bench).bench(), source, wording);
     }
 
     private Known known(BenchId bench) {

@@ -8,7 +8,6 @@ import java.util.Objects;
 import org.lowfirst.planning.contents.BenchFact;
 import org.lowfirst.planning.contents.BenchHistory;
 import org.lowfirst.planning.contents.ContentsAssumptions;
-import org.lowfirst.planning.contents.GasTemperature;
 import org.lowfirst.planning.contents.Gauge;
 import org.lowfirst.planning.contents.MeteredCylinder;
 import org.lowfirst.planning.contents.MeteredCylinder.VolumeOrigin;
@@ -30,13 +29,14 @@ import org.lowfirst.station.WaterVolume;
  * @param ids identity of each cylinder by key
  * @param gauges by key
  * @param current keys of the gauges in use
+ * @param noted readings and draws in order
  */
 record Reconciled(
         Map<String, MeteredCylinder> cylinders,
         Map<String, CylinderId> ids,
         Map<String, GaugeShelf.Shelved> gauges,
         List<String> current,
-        List<BenchFact> facts,
+        List<FactWriter.Noted> noted,
         BenchHistory history) {
 
     static Reconciled of(Bench bench, List<Entry> entries, BenchSource source) {
@@ -51,8 +51,6 @@ record Reconciled(
         Map<String, GaugeShelf.Shelved> shelved = shelf.all();
         Map<String, Gauge> gauges = new LinkedHashMap<>();
         shelved.forEach((key, gauge) -> gauges.put(key, gauge.gauge()));
-        WarmthOfFills warmth = (fill, at, temperature) -> GasTemperature.warmUnknown(temperature, assumptions);
-        List<BenchFact> facts = new FactWriter(assumptions, gauges, warmth).write(happenings);
         Map<String, MeteredCylinder> cylinders = new LinkedHashMap<>();
         Map<String, CylinderId> ids = new LinkedHashMap<>();
         for (Supply supply : bench.supplies().values()) {
@@ -62,9 +60,11 @@ record Reconciled(
             put(bottle.id(), bottle.details().waterVolume(), cylinders, ids);
         }
         Surroundings surroundings = surroundings(bench, source);
+        FactWriter writer = new FactWriter(assumptions, gauges, cylinders, surroundings);
+        List<BenchFact> facts = writer.write(happenings);
         BenchHistory history = new Reconciliation(surroundings, assumptions)
                 .reconcile(cylinders.values(), new ArrayList<>(gauges.values()), facts);
-        return new Reconciled(cylinders, ids, shelved, shelf.current(), facts, history);
+        return new Reconciled(cylinders, ids, shelved, shelf.current(), writer.noted(), history);
     }
 
     MeteredCylinder cylinder(String key) {

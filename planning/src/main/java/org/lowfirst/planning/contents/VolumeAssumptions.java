@@ -19,7 +19,7 @@ public record VolumeAssumptions(double stamped, double derived, double assumed) 
     }
 
     /** Standard deviation / volume. */
-    double share(VolumeOrigin origin) {
+    public double share(VolumeOrigin origin) {
         return switch (origin) {
             case STAMPED -> stamped;
             case DERIVED -> derived;
