@@ -3,11 +3,7 @@ package org.lowfirst.app.journal;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.HexFormat;
-import java.util.Locale;
 import org.lowfirst.station.Entry;
 import org.lowfirst.station.Origin;
 
@@ -17,16 +13,7 @@ final class EntryText {
     /** What the first entry has for the hash of the one before. */
     static final String NO_HASH = "0".repeat(64);
 
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern(
-                    "uuuu-MM-dd'T'HH:mm:ss.SSS'Z'", Locale.ROOT)
-            .withZone(ZoneOffset.UTC);
-
     private EntryText() {}
-
-    /** UTC to the millisecond, always of one length. */
-    static String time(Instant instant) {
-        return TIME.format(instant);
-    }
 
     /** A fact made ready to store: kind, version and payload of today, and the hash over it all. */
     static StoredEntry seal(Entry entry, String previous) {
@@ -49,7 +36,7 @@ final class EntryText {
         StringBuilder out = new StringBuilder(stored.payload().length() + 400);
         member(out.append('{'), "author", origin.author());
         member(out.append(','), "bench", entry.bench().value());
-        member(out.append(','), "effectiveAt", time(origin.effectiveAt()));
+        member(out.append(','), "effectiveAt", TimeText.write(origin.effectiveAt()));
         if (withHash) {
             member(out.append(','), "hash", stored.hash());
         }
@@ -57,7 +44,7 @@ final class EntryText {
         member(out.append(','), "kind", stored.kind());
         out.append(",\"payload\":").append(stored.payload());
         member(out.append(','), "previous", stored.previous());
-        member(out.append(','), "recordedAt", time(origin.recordedAt()));
+        member(out.append(','), "recordedAt", TimeText.write(origin.recordedAt()));
         out.append(",\"seq\":").append(entry.seq());
         out.append(",\"version\":").append(stored.version());
         return out.append('}').toString();

@@ -50,7 +50,7 @@ public final class FactLines {
         FactCodec<?> codec = FactCodecs.getCodec(entry.fact());
         return CanonicalJson.write(new Payload()
                 .with("author", entry.origin().author())
-                .with("effectiveAt", EntryText.time(entry.origin().effectiveAt()))
+                .with("effectiveAt", TimeText.write(entry.origin().effectiveAt()))
                 .with("kind", codec.kind())
                 .with("payload", codec.encode(entry.fact()))
                 .with("place", place)
@@ -81,7 +81,7 @@ public final class FactLines {
         } else if (value instanceof List<?> list) {
             return list.stream().map(element -> shiftedValue(element, shift)).toList();
         } else if (value instanceof String text && TIME.matcher(text).matches()) {
-            return EntryText.time(Parts.instant(text).plus(shift));
+            return TimeText.write(Parts.instant(text).plus(shift));
         }
         return value;
     }

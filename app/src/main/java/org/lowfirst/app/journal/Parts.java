@@ -68,7 +68,7 @@ final class Parts {
     static Payload write(Reading reading) {
         return new Payload()
                 .with("pressure", write(reading.pressure()))
-                .with("at", EntryText.time(reading.at()))
+                .with("at", TimeText.write(reading.at()))
                 .with("temperature", write(reading.temperature()))
                 .with("temperatureAssumed", reading.temperatureAssumed())
                 .with("gaugeName", reading.gauge());
@@ -198,7 +198,7 @@ final class Parts {
 
     static Instant instant(String text) {
         try {
-            return Instant.parse(text);
+            return TimeText.parse(text);
         } catch (DateTimeException e) {
             throw new JsonFault("the time " + text + " is not like 2026-06-14T10:05:00.000Z", 0, e);
         }
