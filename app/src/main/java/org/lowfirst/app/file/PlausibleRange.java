@@ -44,7 +44,8 @@ public record PlausibleRange<T extends Comparable<T>>(
         return Optional.of(sentence + advice.orElseGet(() -> otherUnit(measure)));
     }
 
-    private boolean contains(T value) {
+    /** Whether a value can be meant. */
+    public boolean contains(T value) {
         return value.compareTo(least) >= 0 && value.compareTo(most) <= 0;
     }
 

@@ -37,19 +37,35 @@ final class CylinderReader {
     }
 
     /** A cylinder of the file with the places that later checks point at. */
-    sealed interface Line extends ListReader.Named permits SupplyLine, BottleLine {}
+    sealed interface Line extends ListReader.Named permits SupplyLine, BottleLine {
 
-    record SupplyLine(SupplyState supply, Place namePlace, String readingUnit) implements Line {
+        Measure<GaugePressure> reading();
+
+        /** How problems name it. */
+        String label();
+    }
+
+    record SupplyLine(SupplyState supply, Place namePlace, Measure<GaugePressure> reading) implements Line {
         @Override
         public String name() {
             return supply.name();
         }
+
+        @Override
+        public String label() {
+            return "supply " + name();
+        }
     }
 
-    record BottleLine(BottleToFill bottle, Place namePlace, Place readingPlace) implements Line {
+    record BottleLine(BottleToFill bottle, Place namePlace, Measure<GaugePressure> reading) implements Line {
         @Override
         public String name() {
             return bottle.name();
+        }
+
+        @Override
+        public String label() {
+            return "bottle " + name();
         }
     }
 
@@ -67,8 +83,7 @@ final class CylinderReader {
         }
         SupplyState supply =
                 new SupplyState(name.get(), volume.get().value(), read.get().value());
-        return Optional.of(
-                new SupplyLine(supply, section.placeOf("name"), read.get().unit()));
+        return Optional.of(new SupplyLine(supply, section.placeOf("name"), read.get()));
     }
 
     Optional<BottleLine> bottle(Mapping mapping, int number) {
@@ -95,8 +110,7 @@ final class CylinderReader {
                 read.get().value(),
                 wanted.get().value(),
                 marked.get().value());
-        return Optional.of(
-                new BottleLine(bottle, section.placeOf("name"), read.get().place()));
+        return Optional.of(new BottleLine(bottle, section.placeOf("name"), read.get()));
     }
 
     private void checkTarget(Measure<GaugePressure> wanted, Measure<GaugePressure> marked, String of) {

@@ -80,8 +80,12 @@ final class PlanFileReader {
         }
         Conditions conditions = Conditions.of(gas, temperature.get().value(), rules.get())
                 .withHose(hose.map(Measure::value).orElse(new Volume(0.0)));
-        Map<String, Place> readingPlaces =
-                bottles.stream().collect(Collectors.toMap(line -> line.bottle().name(), BottleLine::readingPlace));
+        Map<String, Place> readingPlaces = bottles.stream()
+                .collect(Collectors.toMap(
+                        BottleLine::name, line -> line.reading().place()));
+        MixedUnits mixed = new MixedUnits(problems);
+        mixed.warn(supplies.get(0).reading(), supplies);
+        mixed.warn(supplies.get(0).reading(), bottles);
         return Optional.of(new PlanFile(
                 conditions,
                 rules.get(),
@@ -114,7 +118,7 @@ final class PlanFileReader {
 
     /** The units of the first supply and of the bench's temperature. */
     private static ShownUnits units(Measure<Temperature> temperature, List<SupplyLine> supplies) {
-        String typed = supplies.get(0).readingUnit();
+        String typed = supplies.get(0).reading().unit();
         PressureUnit pressure = unit(PressureUnit.values(), PressureUnit::symbol, typed);
         TemperatureUnit degrees = unit(TemperatureUnit.values(), TemperatureUnit::symbol, temperature.unit());
         return new ShownUnits(pressure, degrees, VolumeUnit.LITRE);
