@@ -20,9 +20,15 @@ final class UseCurve {
     }
 
     private final List<Piece> pieces;
+    /** Litres used before each piece begins, and after the last. */
+    private final double[] before;
 
     private UseCurve(List<Piece> pieces) {
         this.pieces = pieces;
+        this.before = new double[pieces.size() + 1];
+        for (int i = 0; i < pieces.size(); i++) {
+            before[i + 1] = before[i] + pieces.get(i).litresUntil(pieces.get(i).t1);
+        }
     }
 
     static UseCurve of(List<Leg> legs, Occupant occupant) {
@@ -66,11 +72,23 @@ final class UseCurve {
 
     /** Free gas used [L] from the start until {@code t_s} [s]. */
     double litresUntil(double t_s) {
-        double sum = 0.0;
-        for (Piece piece : pieces) {
-            sum += piece.litresUntil(t_s);
+        int begun = begunBy(t_s);
+        return begun == 0 ? 0.0 : before[begun - 1] + pieces.get(begun - 1).litresUntil(t_s);
+    }
+
+    /** How many pieces begin at {@code t_s} or before; they are in order and do not overlap. */
+    private int begunBy(double t_s) {
+        int low = 0;
+        int high = pieces.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (pieces.get(middle).t0 <= t_s) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
         }
-        return sum;
+        return low;
     }
 
     double litresBetween(double from_s, double to_s) {
@@ -80,11 +98,10 @@ final class UseCurve {
     /** Flow [L/s] at {@code t_s}; at a jump the larger of the two. */
     double flowAt(double t_s) {
         double most = 0.0;
-        for (Piece piece : pieces) {
-            if (t_s >= piece.t0 && t_s <= piece.t1) {
-                double share = (t_s - piece.t0) / (piece.t1 - piece.t0);
-                most = Math.max(most, piece.flow0 + share * (piece.flow1 - piece.flow0));
-            }
+        for (int i = begunBy(t_s) - 1; i >= 0 && pieces.get(i).t1 >= t_s; i--) {
+            Piece piece = pieces.get(i);
+            double share = (t_s - piece.t0) / (piece.t1 - piece.t0);
+            most = Math.max(most, piece.flow0 + share * (piece.flow1 - piece.flow0));
         }
         return most;
     }
