@@ -15,5 +15,8 @@ final class ExitCode {
     /** The plan is printed, and a bottle in it does not reach its target. */
     static final int TARGET_NOT_REACHED = 3;
 
+    /** The flight is worked out, and the bottles do not cover it. */
+    static final int NOT_COVERED = 3;
+
     private ExitCode() {}
 }

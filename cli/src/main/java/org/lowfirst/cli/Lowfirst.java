@@ -54,6 +54,7 @@ final class Lowfirst {
         commands.put("serve", () -> new ServeCommand(terminal));
         commands.put("plan", () -> new PlanCommand(terminal));
         commands.put("gas", () -> new GasCommand(terminal));
+        commands.put("flight", () -> new FlightCommand(terminal));
         commands.put("journal", this::journal);
         commands.forEach((name, command) -> {
             if (name.equals(asked) || !commands.containsKey(asked)) {

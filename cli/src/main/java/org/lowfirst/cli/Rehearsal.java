@@ -42,6 +42,8 @@ public final class Rehearsal {
             run("plan", path, "--json");
         }
         run("plan", "-");
+        run("gas", "--reading", "2015 psi", "--at", "70 F", "--volume", "2.9 L", "--rated", "2015 psi");
+        run("flight", examples.resolve("flight-wave.yaml").toString());
         run("--version");
         run("plan");
     }

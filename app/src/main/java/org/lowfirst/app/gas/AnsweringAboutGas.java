@@ -2,6 +2,7 @@ package org.lowfirst.app.gas;
 
 import java.util.List;
 import java.util.Optional;
+import org.lowfirst.app.file.TypedUnits;
 import org.lowfirst.app.gas.RefusedQuestion.Objection;
 import org.lowfirst.gas.AbsolutePressure;
 import org.lowfirst.gas.CaloricEquation;
@@ -12,7 +13,6 @@ import org.lowfirst.gas.Pressure;
 import org.lowfirst.gas.Quantities;
 import org.lowfirst.gas.StandardAtmosphere;
 import org.lowfirst.gas.Temperature;
-import org.lowfirst.gas.TemperatureUnit;
 import org.lowfirst.gas.Volume;
 import org.lowfirst.gas.VolumeUnit;
 import org.lowfirst.planning.ReferenceRule;
@@ -92,10 +92,7 @@ public final class AnsweringAboutGas {
         if (opening instanceof Answer.Refused<SnapOpening> refused) {
             ShownUnits units = new ShownUnits(
                     TypedUnits.pressure(pressure.get().unit()),
-                    TypedUnits.of(
-                            TemperatureUnit.values(),
-                            TemperatureUnit::symbol,
-                            temperature.get().unit()),
+                    TypedUnits.temperature(temperature.get().unit()),
                     VolumeUnit.LITRE);
             return refused(WarmRefusalWords.of(refused.refusal(), units));
         }

@@ -2,13 +2,13 @@ package org.lowfirst.app.gas;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.file.TypedUnits;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Parsed;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.ReferenceCondition;
 import org.lowfirst.gas.StandardAtmosphere;
 import org.lowfirst.gas.Temperature;
-import org.lowfirst.gas.TemperatureUnit;
 import org.lowfirst.gas.Volume;
 import org.lowfirst.gas.VolumeUnit;
 import org.lowfirst.planning.ReferenceRule;
@@ -41,10 +41,7 @@ record TypedReading(
 
     /** The units in which the answer is given: those of the reading and of its temperature. */
     ShownUnits units() {
-        return new ShownUnits(
-                TypedUnits.pressure(reading.unit()),
-                TypedUnits.of(TemperatureUnit.values(), TemperatureUnit::symbol, at.unit()),
-                VolumeUnit.LITRE);
+        return new ShownUnits(TypedUnits.pressure(reading.unit()), TypedUnits.temperature(at.unit()), VolumeUnit.LITRE);
     }
 
     PressureUnit pressureUnit() {

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.lowfirst.app.file.Kind;
 import org.lowfirst.app.file.ListReader;
@@ -19,6 +18,7 @@ import org.lowfirst.app.file.Tree;
 import org.lowfirst.app.file.Tree.Mapping;
 import org.lowfirst.app.file.Tree.Scalar;
 import org.lowfirst.app.file.TreeReader;
+import org.lowfirst.app.file.TypedUnits;
 import org.lowfirst.app.plan.CylinderReader.BottleLine;
 import org.lowfirst.app.plan.CylinderReader.SupplyLine;
 import org.lowfirst.gas.EquationOfState;
@@ -119,18 +119,8 @@ final class PlanFileReader {
     /** The units of the first supply and of the bench's temperature. */
     private static ShownUnits units(Measure<Temperature> temperature, List<SupplyLine> supplies) {
         String typed = supplies.get(0).reading().unit();
-        PressureUnit pressure = unit(PressureUnit.values(), PressureUnit::symbol, typed);
-        TemperatureUnit degrees = unit(TemperatureUnit.values(), TemperatureUnit::symbol, temperature.unit());
+        PressureUnit pressure = TypedUnits.pressure(typed);
+        TemperatureUnit degrees = TypedUnits.temperature(temperature.unit());
         return new ShownUnits(pressure, degrees, VolumeUnit.LITRE);
-    }
-
-    /** The unit of a symbol; an absolute one ("psia") counts as the gauge one it ends up as. */
-    private static <U> U unit(U[] units, Function<U, String> symbol, String typed) {
-        for (U unit : units) {
-            if (typed.equals(symbol.apply(unit)) || typed.equals(symbol.apply(unit) + "a")) {
-                return unit;
-            }
-        }
-        throw new IllegalStateException("The unit (" + typed + ") must be one of those a plan file may use.");
     }
 }

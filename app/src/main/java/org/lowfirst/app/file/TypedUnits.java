@@ -1,15 +1,15 @@
-package org.lowfirst.app.gas;
+package org.lowfirst.app.file;
 
-import java.util.function.Function;
 import org.lowfirst.gas.PressureUnit;
+import org.lowfirst.gas.TemperatureUnit;
 
-/** Finds the unit that a symbol stands for. */
-final class TypedUnits {
+/** Finds the unit that a symbol stands for, as reading a quantity gives it. */
+public final class TypedUnits {
 
     private TypedUnits() {}
 
-    /** The unit of a pressure, absolute or gauge. */
-    static PressureUnit pressure(String symbol) {
+    /** The unit of a pressure; an absolute one ("psia") counts as the gauge one it ends up as. */
+    public static PressureUnit pressure(String symbol) {
         for (PressureUnit unit : PressureUnit.values()) {
             if (symbol.equals(unit.symbol()) || symbol.equals(unit.symbol() + "a")) {
                 return unit;
@@ -18,9 +18,9 @@ final class TypedUnits {
         throw unknown(symbol);
     }
 
-    static <U> U of(U[] units, Function<U, String> symbolOf, String symbol) {
-        for (U unit : units) {
-            if (symbolOf.apply(unit).equals(symbol)) {
+    public static TemperatureUnit temperature(String symbol) {
+        for (TemperatureUnit unit : TemperatureUnit.values()) {
+            if (symbol.equals(unit.symbol())) {
                 return unit;
             }
         }

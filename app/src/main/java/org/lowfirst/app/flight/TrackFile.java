@@ -1,0 +1,73 @@
+package org.lowfirst.app.flight;
+
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.lowfirst.app.file.FileBytes;
+import org.lowfirst.app.file.FileText;
+import org.lowfirst.app.file.Problems;
+import org.lowfirst.app.file.SourceText;
+
+/**
+ * The track file that a flight file names.
+ *
+ * @param source its text; empty when it could not be opened
+ * @param track what it holds; empty when it cannot be used
+ * @param problems what is wrong inside it
+ */
+record TrackFile(SourceText source, Optional<Track> track, Problems problems) {
+
+    private static final String SHAPE = "a fix a second for a day is less";
+
+    /** Either the file or why there is none, as the rest of a sentence. */
+    record Opened(Optional<TrackFile> file, String why) {}
+
+    /**
+     * Opens and reads a track.
+     *
+     * @param name as the flight file has it
+     * @param folder folder of the flight file
+     */
+    static Opened open(String name, Path folder) {
+        String lower = name.toLowerCase(Locale.ROOT);
+        if (!lower.endsWith(".igc") && !lower.endsWith(".csv")) {
+            return missing("The track (" + name + ") must be a flight recorder's file (.igc) or a table (.csv).");
+        }
+        String path;
+        try {
+            path = folder.resolve(name).toString();
+        } catch (InvalidPathException odd) {
+            return missing("The track (" + name + ") is not a file name (" + odd.getReason() + ").");
+        }
+        FileBytes read = FileBytes.of(path, InputStream.nullInputStream(), FlightLimits.MOST_TRACK_BYTES);
+        if (read instanceof FileBytes.Missing missing) {
+            return missing("The track cannot be opened: " + missing.why().replace(": error:", ":"));
+        }
+        return new Opened(Optional.of(read((FileBytes.Found) read, lower.endsWith(".igc"))), "");
+    }
+
+    private static TrackFile read(FileBytes.Found found, boolean igc) {
+        Problems problems = new Problems();
+        // A recorder's file is ASCII; names in its head are sometimes written otherwise, and do not matter.
+        Optional<String> text = igc && found.bytes().length <= FlightLimits.MOST_TRACK_BYTES
+                ? Optional.of(new String(found.bytes(), StandardCharsets.ISO_8859_1))
+                : FileText.decode(found.bytes(), FlightLimits.MOST_TRACK_BYTES, SHAPE, problems);
+        SourceText source = new SourceText(found.name(), text.orElse(""));
+        Optional<Track> track = text.isEmpty()
+                ? Optional.empty()
+                : igc ? IgcTrack.read(source, problems) : CsvTrack.read(source, problems);
+        return new TrackFile(source, track, problems);
+    }
+
+    FileProblems fileProblems() {
+        return new FileProblems(source, List.copyOf(problems.inOrder()));
+    }
+
+    private static Opened missing(String why) {
+        return new Opened(Optional.empty(), why);
+    }
+}
