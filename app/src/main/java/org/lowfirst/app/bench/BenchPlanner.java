@@ -1,5 +1,6 @@
 package org.lowfirst.app.bench;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -14,6 +15,7 @@ import org.lowfirst.station.BottleId;
 import org.lowfirst.station.OpenFill;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.Settings;
+import org.lowfirst.station.Stage;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.Supply;
 import org.lowfirst.station.SupplyId;
@@ -38,7 +40,9 @@ final class BenchPlanner {
 
     /**
      * The rest of a fill. A supply is left shut when what it could still give is no more than a gauge can tell: the bottle was
-     * typed as its gauge shows it, so the supply just used would otherwise come again for a hair's breadth.
+     * typed as its gauge shows it, so the supply just used would otherwise come again for a hair's breadth. One that was tried
+     * and gave nothing is left shut too, whatever its gauge shows: two gauges that disagree would otherwise have it opened again
+     * and again.
      */
     PlanOutcome planRest(BenchState state, OpenFill fill) {
         Reading now = fill.bottleNow();
@@ -50,12 +54,38 @@ final class BenchPlanner {
                 .gauge()
                 .pascals();
         double bottle_Pa = now.pressure().gauge().pascals();
-        boolean there = fill.target().gauge().pascals() - bottle_Pa < tellable_Pa;
+        double target_Pa = fill.target().gauge().pascals();
+        Map<String, Integer> gaveNothing = gaveNothing(state, fill, tellable_Pa);
+        boolean there = target_Pa - bottle_Pa < tellable_Pa;
         List<SupplyState> bank = bank(state, now).stream()
-                .map(supply ->
-                        there || supply.reading().pascals() - bottle_Pa <= tellable_Pa ? supply.holdBack() : supply)
+                .map(supply -> there
+                                || spent(supply, gaveNothing.getOrDefault(supply.name(), 0), target_Pa)
+                                || supply.reading().pascals() - bottle_Pa <= tellable_Pa
+                        ? supply.holdBack()
+                        : supply)
                 .toList();
         return plan(state, fill.bottle(), fill.target(), now, bank);
+    }
+
+    /** By name of the supply: how many of its latest stages in a row lifted the bottle by no more than a gauge can tell. */
+    private static Map<String, Integer> gaveNothing(BenchState state, OpenFill fill, double tellable_Pa) {
+        Map<String, Integer> times = new HashMap<>();
+        double before_Pa = fill.before().pressure().gauge().pascals();
+        for (Stage stage : fill.stages()) {
+            double after_Pa = stage.bottleAfter().pressure().gauge().pascals();
+            boolean gave = after_Pa - before_Pa > tellable_Pa;
+            state.bench()
+                    .findSupply(stage.supply())
+                    .map(supply -> supply.details().name())
+                    .ifPresent(name -> times.put(name, gave ? 0 : times.getOrDefault(name, 0) + 1));
+            before_Pa = after_Pa;
+        }
+        return times;
+    }
+
+    /** A supply that reads above the target is tried once more: a bottle topped up to it while warm gains little, too. */
+    private static boolean spent(SupplyState supply, int gaveNothing, double target_Pa) {
+        return gaveNothing >= (supply.reading().pascals() > target_Pa ? 2 : 1);
     }
 
     /** From one supply alone. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -57,6 +58,29 @@ final class RestOfAFillTest {
             }
             order.add(next(guiding, order.size() + 1) == null ? "end" : "more");
             assertThat(String.join(" ", order)).isEqualTo(opened);
+        }
+    }
+
+    /** The supplies' gauge shows 4 bar more than the bottle's, so A seems to have gas to give when it has none. */
+    @Test
+    void aSupplyThatGaveNothingIsNotOpenedAgain(@TempDir Path directory) {
+        try (Station station = Station.at(directory, "20")) {
+            SupplyId a = station.supply("A", "66");
+            station.supply("B", "118");
+            BottleId bottle = station.bottle("M-03", "5", "40");
+            GuidingAFill guiding = station.benches.guidingAFill();
+            station.recorded(guiding.start(
+                    BENCH, new StartFill(FILL, bottle, Station.bar("110"), station.reads("40")), station.submission()));
+            List<String> order = new ArrayList<>();
+            for (int stage = 1; stage <= 2; stage++) {
+                order.add(name(Objects.requireNonNull(next(guiding, stage))));
+                station.recorded(guiding.recordStage(
+                        BENCH,
+                        new RecordStage(FILL, new Stage(a, station.reads("60"), null, station.reads("64"))),
+                        station.submission()));
+            }
+            order.add(name(Objects.requireNonNull(next(guiding, 3))));
+            assertThat(order).containsExactly("A", "A", "B");
         }
     }
 
