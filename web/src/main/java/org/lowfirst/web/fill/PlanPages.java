@@ -20,6 +20,7 @@ import org.lowfirst.web.fill.PlanPage.PlanSheet;
 import org.lowfirst.web.form.Form;
 import org.lowfirst.web.view.NoSuchThing;
 import org.lowfirst.web.view.Redirects;
+import org.lowfirst.web.workplace.Answers;
 import org.lowfirst.web.workplace.BenchNow;
 import org.lowfirst.web.workplace.Sender;
 import org.lowfirst.web.workplace.Workplace;
@@ -63,10 +64,10 @@ public final class PlanPages {
         }
         Sender sender = Sender.of(typed);
         if (sender.who().isEmpty()) {
-            return again(now, bottle, wish, Sender.WHO, now.words().of("fault.who"));
+            return again(now, bottle, wish, Sender.WHO, now.words().of("fault.who"), false);
         }
         if (!sender.hasKey()) {
-            return again(now, bottle, wish, "form", now.words().of("fault.key"));
+            return again(now, bottle, wish, "form", now.words().of("fault.key"), false);
         }
         FillId fill = new FillId(sender.key());
         Recording recording = workplace
@@ -75,7 +76,7 @@ public final class PlanPages {
                 .start(now.id(), new StartFill(fill, bottle.id(), wish.allowed(), wish.before()), sender.submission());
         String fault = workplace.fault(recording);
         if (!fault.isEmpty()) {
-            return again(now, bottle, wish, "form", fault);
+            return again(now, bottle, wish, "form", fault, Answers.confirmable(recording));
         }
         String steps = now.place().path("/fill/" + fill);
         return Redirects.saved(Steps.at(steps, Steps.FIRST, now.now()), 0, sender.who());
@@ -90,12 +91,15 @@ public final class PlanPages {
         return workplace.screens().refused(page(now, bottle, faulty((PlanRefused) outcome, wish, now), null));
     }
 
-    /** The plan once more, with what stands against starting it. */
-    private View again(BenchNow now, Bottle bottle, Wish wish, String field, String fault) {
+    /** The plan once more, with what stands against starting it, and whether the person may insist. */
+    private View again(BenchNow now, Bottle bottle, Wish wish, String field, String fault, boolean confirmable) {
         PlanOutcome outcome =
                 workplace.benches().planningAFill().plan(now.id(), bottle.id(), wish.target(), wish.before());
         @Nullable PlanSheet sheet = outcome instanceof FillPlan plan ? new PlanWriter(now).sheet(plan) : null;
-        return workplace.screens().refused(page(now, bottle, wish.form().faulting(field, fault), sheet));
+        Form form = wish.form().faulting(field, fault);
+        return workplace
+                .screens()
+                .refused(page(now, bottle, confirmable ? form.filled(Form.CONFIRMABLE, "yes") : form, sheet));
     }
 
     private static Form faulty(PlanRefused refused, Wish wish, BenchNow now) {
