@@ -21,7 +21,9 @@ class ArchitectureTest {
             .onlyDependOnClassesThat()
             .resideInAnyPackage(
                     "org.lowfirst.app.bench",
+                    "org.lowfirst.app.honest",
                     "org.lowfirst.app.journal",
+                    "org.lowfirst.app.words",
                     "org.lowfirst.station..",
                     "org.lowfirst.planning..",
                     "org.lowfirst.transfer..",
