@@ -101,7 +101,9 @@ final class BookKeeper {
 
     private SupplyAccount account(SupplyDetails details, Reading reading) {
         Volume water = details.waterVolume().stated().volume();
-        return new SupplyAccount(water, count.contents(water, reading, ambient), false);
+        return count.findContents(water, reading, ambient)
+                .map(contents -> new SupplyAccount(water, contents, false))
+                .orElse(new SupplyAccount(water, Amount.NONE, true));
     }
 
     /** The gauge has shown the same all along; another water volume means another amount. */
@@ -112,12 +114,14 @@ final class BookKeeper {
         });
     }
 
+    /** A reading that no gas can have given is left out; only an import can bring one. */
     private void read(SupplyId supply, @Nullable Reading reading) {
         if (reading != null) {
             accounts.computeIfPresent(
                     supply,
-                    (id, account) -> new SupplyAccount(
-                            account.waterVolume(), count.contents(account.waterVolume(), reading, ambient), false));
+                    (id, account) -> count.findContents(account.waterVolume(), reading, ambient)
+                            .map(contents -> new SupplyAccount(account.waterVolume(), contents, false))
+                            .orElse(account));
         }
     }
 
@@ -221,7 +225,9 @@ final class BookKeeper {
     private double moles(BottleId bottle, Reading reading) {
         Volume water = bottles.getOrDefault(bottle, new Volume(0.0));
         return water.cubicMetres() > 0.0
-                ? count.contents(water, reading, ambient).moles()
+                ? count.findContents(water, reading, ambient)
+                        .orElse(Amount.NONE)
+                        .moles()
                 : 0.0;
     }
 

@@ -1,11 +1,13 @@
 package org.lowfirst.app.bench;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.lowfirst.gas.AbsolutePressure;
 import org.lowfirst.gas.Amount;
 import org.lowfirst.gas.Density;
 import org.lowfirst.gas.EquationOfState;
+import org.lowfirst.gas.Evaluated;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Isotherm;
 import org.lowfirst.gas.Temperature;
@@ -30,15 +32,21 @@ final class GasCount {
         return gas;
     }
 
-    /** Gas in a cylinder whose gauge showed this. Readings of the journal are within the range of the gas. */
-    Amount contents(Volume waterVolume, Reading reading, AbsolutePressure ambient) {
-        return contents(
-                waterVolume, reading.pressure().gauge(), reading.temperature().temperature(), ambient);
+    /** Gas in a cylinder whose gauge showed this; empty when no gas computed here can have shown it. */
+    Optional<Amount> findContents(Volume waterVolume, Reading reading, AbsolutePressure ambient) {
+        Temperature temperature = reading.temperature().temperature();
+        GaugePressure shown = reading.pressure().gauge();
+        return findContents(waterVolume, shown, temperature, ambient);
     }
 
-    Amount contents(Volume waterVolume, GaugePressure shown, Temperature temperature, AbsolutePressure ambient) {
-        return Vessel.at(waterVolume, shown.toAbsolute(ambient), isotherm(temperature))
-                .contents();
+    /** As above, at a given temperature. */
+    Optional<Amount> findContents(
+            Volume waterVolume, GaugePressure shown, Temperature temperature, AbsolutePressure ambient) {
+        double absolute_Pa = shown.pascals() + ambient.pascals();
+        return findIsotherm(temperature)
+                .filter(isotherm -> absolute_Pa >= 0.0 && absolute_Pa <= isotherm.highestPressure_Pa())
+                .map(isotherm -> Vessel.at(waterVolume, new AbsolutePressure(absolute_Pa), isotherm)
+                        .contents());
     }
 
     /** What a gauge shows on a cylinder with these contents. */
@@ -52,9 +60,20 @@ final class GasCount {
     }
 
     private Isotherm isotherm(Temperature temperature) {
+        return findIsotherm(temperature)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "The temperature (" + temperature.kelvin() + " K) must be one the gas is computed for."));
+    }
+
+    private Optional<Isotherm> findIsotherm(Temperature temperature) {
         if (isotherms.size() >= MOST_ISOTHERMS) {
             isotherms.clear();
         }
-        return isotherms.computeIfAbsent(temperature, t -> gas.isotherm(t).orElseThrow());
+        Isotherm known = isotherms.get(temperature);
+        if (known == null && gas.isotherm(temperature) instanceof Evaluated.Value<Isotherm> found) {
+            known = found.value();
+            isotherms.put(temperature, known);
+        }
+        return Optional.ofNullable(known);
     }
 }

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.planning.FillPlan;
 import org.lowfirst.planning.PlanOutcome;
+import org.lowfirst.planning.PlanRefused;
 import org.lowfirst.planning.Step;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.OpenFill;
@@ -177,9 +178,12 @@ final class GuideBook {
     }
 
     private GaugePressure neverAbove() {
-        return rest instanceof FillPlan plan
-                ? plan.stop().neverAbove()
-                : bottle().servicePressure().gauge();
+        if (rest instanceof FillPlan plan) {
+            return plan.stop().neverAbove();
+        } else if (rest instanceof PlanRefused.BottleAboveLimit above) {
+            return above.limit();
+        }
+        return bottle().servicePressure().gauge();
     }
 
     private BottleDetails bottle() {

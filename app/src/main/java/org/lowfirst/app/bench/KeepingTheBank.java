@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Temperature;
 import org.lowfirst.gas.Volume;
 import org.lowfirst.station.BenchId;
@@ -53,11 +52,14 @@ public final class KeepingTheBank {
     /** Contents as a share of what a supply holds that reads full at the usual temperature. */
     private @Nullable Double level(BankNow.Shown shown, Settings settings, Temperature usual) {
         Volume water = shown.supply().details().waterVolume().stated().volume();
-        GaugePressure full = settings.fullSupply().gauge();
-        double full_mol = count.contents(
-                        water, full, usual, settings.surroundings().ambient().absolute())
-                .moles();
-        return full_mol > 0.0 ? shown.contents().moles() / full_mol : null;
+        return count.findContents(
+                        water,
+                        settings.fullSupply().gauge(),
+                        usual,
+                        settings.surroundings().ambient().absolute())
+                .filter(full -> full.moles() > 0.0)
+                .map(full -> shown.contents().moles() / full.moles())
+                .orElse(null);
     }
 
     public Recording connect(BenchId bench, ConnectSupply command, Submission submission) {

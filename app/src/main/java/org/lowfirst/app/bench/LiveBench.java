@@ -50,9 +50,9 @@ final class LiveBench {
     private Optional<BenchState> fold() {
         Replayed replayed = Replay.of(journal, id, count);
         if (replayed instanceof Replayed.Broken broken) {
-            throw new IllegalStateException("The journal of bench " + id + " breaks at entry "
-                    + broken.entry().seq() + ": " + broken.why().rule() + ", "
-                    + broken.why().subject() + ".");
+            throw journal.damaged(
+                    "entry " + broken.entry().seq() + " of bench " + id + " does not fit what went before: "
+                            + broken.why().rule() + " " + broken.why().subject());
         }
         if (replayed instanceof Replayed.State folded) {
             state = folded.state();

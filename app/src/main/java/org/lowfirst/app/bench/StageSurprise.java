@@ -23,15 +23,13 @@ record StageSurprise(BenchState state, OpenFill fill, GasCount count) {
             return false;
         }
         Stage latest = fill.stages().get(stages - 1);
-        Reading before =
-                stages == 1 ? fill.before() : fill.stages().get(stages - 2).bottleAfter();
         SupplyAccount supply = state.book().accounts().get(latest.supply());
         if (supply == null) {
             return false;
         }
         double ended_Pa = latest.bottleAfter().pressure().gauge().pascals();
         double target_Pa = fill.target().gauge().pascals();
-        double equal_Pa = equal(supply, before, latest.bottleAfter()).pascals();
+        double equal_Pa = equal(supply, latest.bottleAfter()).pascals();
         double allowed_Pa = 2.0
                 * state.bench()
                         .settings()
@@ -44,16 +42,16 @@ record StageSurprise(BenchState state, OpenFill fill, GasCount count) {
     }
 
     /** Where supply and bottle meet, counted back from what the supply holds now. */
-    private GaugePressure equal(SupplyAccount supply, Reading before, Reading after) {
+    private GaugePressure equal(SupplyAccount supply, Reading after) {
         BottleDetails details = state.bench().getBottle(fill.bottle()).details();
         Volume bottle = details.waterVolume().stated().volume();
         AbsolutePressure ambient =
                 state.bench().settings().surroundings().ambient().absolute();
-        double found_mol = count.contents(bottle, before, ambient).moles();
-        double gained_mol = count.contents(bottle, after, ambient).moles() - found_mol;
-        double all_mol = supply.contents().moles() + gained_mol + found_mol;
+        double bottle_mol =
+                count.findContents(bottle, after, ambient).orElse(Amount.NONE).moles();
+        Amount all = new Amount(supply.contents().moles() + bottle_mol);
         Volume both = new Volume(supply.waterVolume().cubicMetres() + bottle.cubicMetres());
         Temperature temperature = after.temperature().temperature();
-        return count.shown(both, new Amount(Math.max(0.0, all_mol)), temperature, ambient);
+        return count.shown(both, all, temperature, ambient);
     }
 }

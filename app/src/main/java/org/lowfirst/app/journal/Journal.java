@@ -171,6 +171,11 @@ public final class Journal implements AutoCloseable {
         read(handle -> handle.execute("VACUUM INTO ?", copy.toString()));
     }
 
+    /** For whoever folds the entries and finds that they make no sense. */
+    public JournalUnavailable damaged(String detail) {
+        return new JournalUnavailable(new Trouble.Damaged(file, detail));
+    }
+
     <T> T read(Function<Handle, T> work) {
         try {
             return jdbi.withHandle(work::apply);

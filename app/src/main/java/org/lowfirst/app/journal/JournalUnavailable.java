@@ -13,6 +13,11 @@ public final class JournalUnavailable extends RuntimeException {
         this.trouble = trouble;
     }
 
+    JournalUnavailable(Trouble trouble) {
+        super(trouble.inWords());
+        this.trouble = trouble;
+    }
+
     public Trouble trouble() {
         return trouble;
     }
