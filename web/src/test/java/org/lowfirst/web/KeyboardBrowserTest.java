@@ -3,6 +3,7 @@ package org.lowfirst.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,7 +38,7 @@ final class KeyboardBrowserTest {
             tabTo(iris.page(), "Connected, all shut");
             iris.page().keyboard().press("Enter");
             iris.reads("Open the bottle's valve.");
-            iris.page().waitForFunction("document.activeElement.tagName === 'H1'");
+            PlaywrightAssertions.assertThat(iris.page().locator("h1")).isFocused();
         }
     }
 
