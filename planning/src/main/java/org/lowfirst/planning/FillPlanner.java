@@ -13,15 +13,15 @@ import org.lowfirst.gas.GaugePressure;
  */
 public final class FillPlanner {
 
-    private final BenchOutcome bench;
+    private final BenchGas bench;
 
-    private FillPlanner(BenchOutcome bench) {
+    private FillPlanner(BenchGas bench) {
         this.bench = bench;
     }
 
     /** A planner for these conditions; conditions that cannot be computed refuse every plan. */
     public static FillPlanner under(Conditions conditions) {
-        return new FillPlanner(BenchOutcome.under(conditions));
+        return new FillPlanner(BenchGas.under(conditions));
     }
 
     /** Why these conditions refuse every plan; null when they can be planned with. */
@@ -57,14 +57,11 @@ public final class FillPlanner {
      */
     public InOrderOutcome planInOrder(
             List<SupplyState> supplies, List<BottleToFill> bottles, @Nullable GaugePressure fullSupply) {
-        Bench ready = bench.bench();
-        if (ready == null) {
-            return bench.why();
-        }
-        PlanRefused wrong = firstWrong(ready, supplies, bottles, fullSupply);
+        PlanRefused wrong = bench.wrongWith(supplies, bottles, fullSupply);
         if (wrong != null) {
             return wrong;
         }
+        Bench ready = bench.ready();
         BankState bank = BankState.of(supplies, ready.now());
         List<FillPlan> plans = new ArrayList<>(bottles.size());
         for (BottleToFill bottle : bottles) {
@@ -84,11 +81,7 @@ public final class FillPlanner {
      * @param open names of the supplies opened together, at least one
      */
     public TogetherOutcome openTogether(FillRequest request, Set<String> open) {
-        Bench ready = bench.bench();
-        if (ready == null) {
-            return bench.why();
-        }
-        PlanRefused wrong = firstWrong(ready, request.supplies(), List.of(request.bottle()), request.fullSupply());
+        PlanRefused wrong = bench.wrongWith(request.supplies(), List.of(request.bottle()), request.fullSupply());
         if (wrong != null) {
             return wrong;
         }
@@ -98,33 +91,6 @@ public final class FillPlanner {
             return new PlanRefused.SupplyUnknown(
                     unknown.isEmpty() ? "" : unknown.iterator().next());
         }
-        return OpenTogether.cost(ready, request, open);
-    }
-
-    private static @Nullable PlanRefused firstWrong(
-            Bench ready, List<SupplyState> supplies, List<BottleToFill> bottles, @Nullable GaugePressure fullSupply) {
-        PlanRefused wrong = Check.supplies(supplies, ready.highestReading());
-        if (wrong == null) {
-            wrong = Check.bottles(bottles);
-        }
-        if (wrong == null && fullSupply != null) {
-            wrong = Check.pressure("reading of a full supply", fullSupply, ready.highestReading());
-        }
-        for (int i = 0; wrong == null && i < bottles.size(); i++) {
-            wrong = wrongWith(bottles.get(i), ready);
-        }
-        return wrong;
-    }
-
-    private static @Nullable PlanRefused wrongWith(BottleToFill bottle, Bench ready) {
-        PlanRefused wrong = Check.bottle(bottle, ready.highestReading());
-        GaugePressure service = bottle.servicePressure();
-        if (wrong != null || service == null) {
-            return wrong;
-        }
-        StopReading stop = ready.stop(bottle.target(), service);
-        return bottle.reading().compareTo(stop.neverAbove()) > 0
-                ? new PlanRefused.BottleAboveLimit(bottle.name(), bottle.reading(), stop.neverAbove(), service)
-                : null;
+        return OpenTogether.cost(bench.ready(), request, open);
     }
 }

@@ -91,6 +91,14 @@ public sealed interface PlanRefused extends PlanOutcome, InOrderOutcome, Togethe
         }
     }
 
+    /** The least reading a bottle may leave with is above its stop. */
+    record FloorAboveStop(String bottle, GaugePressure measured, GaugePressure stop) implements PlanRefused {
+        @Override
+        public String code() {
+            return "floor-above-stop";
+        }
+    }
+
     /** The marked service pressure is not known. */
     record ServicePressureMissing(String bottle) implements PlanRefused {
         @Override

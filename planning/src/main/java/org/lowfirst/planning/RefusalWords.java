@@ -4,6 +4,7 @@ import org.lowfirst.planning.PlanRefused.AmbientOutOfRange;
 import org.lowfirst.planning.PlanRefused.BottleAboveLimit;
 import org.lowfirst.planning.PlanRefused.DuplicateName;
 import org.lowfirst.planning.PlanRefused.EmptyBank;
+import org.lowfirst.planning.PlanRefused.FloorAboveStop;
 import org.lowfirst.planning.PlanRefused.NameMissing;
 import org.lowfirst.planning.PlanRefused.NoAnswer;
 import org.lowfirst.planning.PlanRefused.PressureOutOfRange;
@@ -49,6 +50,10 @@ final class RefusalWords {
                             units.show(r.measured()),
                             units.show(r.limit()),
                             units.show(r.servicePressure()));
+        }
+        if (refused instanceof FloorAboveStop r) {
+            return "The floor of bottle %s (%s) is above its stop of %s. Please lower the floor or raise the target."
+                    .formatted(r.bottle(), units.show(r.measured()), units.show(r.stop()));
         }
         return rangeWords(refused, units);
     }

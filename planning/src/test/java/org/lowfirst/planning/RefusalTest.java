@@ -198,6 +198,7 @@ final class RefusalTest {
                 new PlanRefused.PressureOutOfRange("reading", bar, bar, bar),
                 new PlanRefused.AmbientOutOfRange(vacuum, vacuum, vacuum),
                 new PlanRefused.TemperatureOutOfRange("bench", kelvin, kelvin, kelvin),
+                new PlanRefused.FloorAboveStop("R1", bar, bar),
                 new PlanRefused.ServicePressureMissing("R1"),
                 new PlanRefused.BottleAboveLimit("R1", bar, bar, bar),
                 new PlanRefused.NoAnswer("no root"));
