@@ -1,0 +1,68 @@
+package org.lowfirst.planning.session;
+
+/** Counts the steps of a search and asks now and then whether to go on. */
+final class Budget {
+
+    private static final long ASK_EVERY = 1L << 16;
+
+    private final long most;
+    private final SessionWatch watch;
+    private long spent;
+    private long share;
+    private boolean stopped;
+    private SessionWatch.SoFar soFar;
+
+    Budget(long most, SessionWatch watch, SessionWatch.SoFar start) {
+        this.most = most;
+        this.watch = watch;
+        share = most;
+        soFar = start;
+    }
+
+    /** Allows at most this many steps until the next call. */
+    void allow(long steps) {
+        share = Math.min(most, spent + steps);
+    }
+
+    /** Takes a step; false when there is none left. */
+    boolean spend() {
+        if (spent >= share || stopped) {
+            return false;
+        }
+        spent++;
+        if (spent % ASK_EVERY == 0) {
+            ask();
+        }
+        return true;
+    }
+
+    /** Whether the last search was cut off. */
+    boolean cutOff() {
+        return spent >= share || stopped;
+    }
+
+    /** Whether somebody stopped the whole search. */
+    boolean stopped() {
+        return stopped;
+    }
+
+    long spent() {
+        return spent;
+    }
+
+    long left() {
+        return most - spent;
+    }
+
+    void report(SessionWatch.SoFar news) {
+        soFar = news;
+        ask();
+    }
+
+    private void ask() {
+        SessionWatch.SoFar now = new SessionWatch.SoFar(soFar.ready(), soFar.readyAtMost(), soFar.gasLeft(), spent);
+        if (!watch.goOn(now)) {
+            stopped = true;
+        }
+    }
+}
