@@ -72,6 +72,12 @@ public final class BenchGas {
         return ready().ambientDensity_molPerM3();
     }
 
+    /** Why the conditions refuse every plan; null when they can be planned with. */
+    @Nullable
+    PlanRefused refused() {
+        return bench.refused();
+    }
+
     Bench ready() {
         Bench ready = bench.bench();
         if (ready == null) {

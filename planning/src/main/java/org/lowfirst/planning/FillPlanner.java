@@ -37,11 +37,11 @@ public final class FillPlanner {
      * @throws IllegalArgumentException when the conditions refuse every plan
      */
     public StopReading stop(GaugePressure target, GaugePressure servicePressure) {
-        Bench ready = bench.bench();
-        if (ready == null) {
-            throw new IllegalArgumentException("The conditions must not be refused: " + bench.why());
+        PlanRefused refused = bench.refused();
+        if (refused != null) {
+            throw new IllegalArgumentException("The conditions must not be refused: " + refused);
         }
-        return ready.stop(target, servicePressure);
+        return bench.ready().stop(target, servicePressure);
     }
 
     /** Plans one bottle. */

@@ -1,5 +1,7 @@
 package org.lowfirst.planning.session;
 
+import org.lowfirst.gas.Amount;
+
 /** Counts the steps of a search and asks now and then whether to go on. */
 final class Budget {
 
@@ -54,8 +56,11 @@ final class Budget {
         return most - spent;
     }
 
-    void report(SessionWatch.SoFar news) {
-        soFar = news;
+    /** Tells of the best plan so far. */
+    void report(Problem problem, Candidate best, int readyAtMost) {
+        double left_mol = problem.usable_mol(problem.supply_molPerM3) - best.loss_mol();
+        soFar = new SessionWatch.SoFar(
+                Choice.of(best.layout().stops()).ready(), readyAtMost, new Amount(Math.max(0.0, left_mol)), spent);
         ask();
     }
 

@@ -51,6 +51,7 @@ public final class SessionPlanner {
                 ? new SmallSession(problem, budget)
                         .solve(Choice.all(problem), new ChoiceOrder(problem, request.order()), 0.5 * step_mol)
                 : new LargeSession(problem, budget, effort.rounds()).solve(0.5 * step_mol);
+        budget.report(problem, found.candidates().get(0), found.readyAtMost());
         Scored best = best(setting, problem, found, step_mol);
         return write(setting, problem, found, best, budget.spent(), step_mol);
     }

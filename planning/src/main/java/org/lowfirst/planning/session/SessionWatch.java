@@ -9,7 +9,7 @@ public interface SessionWatch {
     SessionWatch PATIENT = soFar -> true;
 
     /**
-     * Called now and then and at every better plan.
+     * Called now and then, when a plan for the best choice of bottles is found, and at the end.
      *
      * @return false to stop
      */

@@ -123,6 +123,7 @@ final class SmallSession {
     private Found leastLoss(
             List<Candidate> possible, List<Choice> open, int readyAtMost, boolean bestChoice, double gasStep_mol) {
         possible.sort(Comparator.comparingDouble(Candidate::loss_mol));
+        budget.report(problem, possible.get(0), readyAtMost);
         LeastLoss least = new LeastLoss(problem, budget, gasStep_mol, possible);
         for (Candidate candidate : possible) {
             least.improve(candidate.layout().stops());
