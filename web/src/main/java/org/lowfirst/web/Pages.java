@@ -10,6 +10,7 @@ import org.lowfirst.web.fill.ChoosePages;
 import org.lowfirst.web.fill.DonePages;
 import org.lowfirst.web.fill.PlanPages;
 import org.lowfirst.web.fill.StepPages;
+import org.lowfirst.web.hub.HubPages;
 import org.lowfirst.web.journal.EntryPages;
 import org.lowfirst.web.journal.JournalPages;
 import org.lowfirst.web.server.HealthPage;
@@ -40,6 +41,7 @@ import org.springframework.context.annotation.Import;
     SecurityRules.class,
     TroubleAdvice.class,
     StartPages.class,
+    HubPages.class,
     SettingsPages.class,
     BankPages.class,
     ReadingsPages.class,

@@ -2,13 +2,14 @@ package org.lowfirst.web.view;
 
 import java.util.Locale;
 
-/** The five places of the program, in the order of its navigation. */
+/** The places of the program, in the order of its navigation. */
 public enum Section {
     BANK("/bank"),
     FILL("/fill"),
     BOTTLES("/bottles"),
+    AHEAD("/ahead"),
     JOURNAL("/journal"),
-    BENCH("/settings");
+    BENCH("/bench");
 
     private final String path;
 

@@ -24,6 +24,7 @@ import org.lowfirst.app.bench.Phase;
 import org.lowfirst.planning.SkipReason;
 import org.lowfirst.station.Rule;
 import org.lowfirst.station.VolumeBasis;
+import org.lowfirst.web.hub.Hub;
 import org.lowfirst.web.view.Section;
 import org.lowfirst.web.view.Trouble;
 
@@ -77,6 +78,8 @@ final class WordsTest {
     @Test
     void everyOtherNamedThingHasWords() {
         assertThat(Arrays.stream(Section.values()).map(Section::key)).allMatch(words::has);
+        assertThat(Arrays.stream(Hub.values()).map(Hub::key))
+                .allMatch(key -> words.has(key) && words.has(key + ".what"));
         assertThat(Arrays.stream(SkipReason.values()).map(reason -> "skip." + key(reason)))
                 .allMatch(words::has);
         assertThat(Arrays.stream(VolumeBasis.values()).map(basis -> "basis." + key(basis)))

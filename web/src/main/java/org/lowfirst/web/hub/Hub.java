@@ -1,0 +1,36 @@
+package org.lowfirst.web.hub;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.lowfirst.web.view.Section;
+
+/** The pages that a place leads on to, in the order shown. Each has a name and a sentence in the words files. */
+public enum Hub {
+    SETTINGS(Section.BENCH, "/settings"),
+    BENCHES(Section.BENCH, "");
+
+    private final Section section;
+    private final String path;
+
+    /**
+     * @param path address below the bench's own; empty for the list of benches, which is about none
+     */
+    Hub(Section section, String path) {
+        this.section = section;
+        this.path = path;
+    }
+
+    static List<Hub> of(Section section) {
+        return Arrays.stream(values()).filter(hub -> hub.section == section).toList();
+    }
+
+    String path() {
+        return path;
+    }
+
+    /** Key of its name in the words files; with {@code .what} behind it, of what it is for. */
+    public String key() {
+        return "hub." + name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
