@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param bottles every bottle ever registered, in order of registration
  * @param gauges the gauges in use, by name, in the order described
  * @param warmStop permission for warm stops above the marked pressure; null when there is none
+ * @param areas everything beside cylinders and fills
  * @param openFills fills begun and not ended; more than one only when two clients worked apart
  */
 public record Bench(
@@ -25,7 +26,8 @@ public record Bench(
         Map<BottleId, Bottle> bottles,
         Map<FillId, OpenFill> openFills,
         Map<String, GaugeDetails> gauges,
-        @Nullable WarmStop warmStop) {
+        @Nullable WarmStop warmStop,
+        Areas areas) {
 
     public Bench {
         supplies = ordered(supplies);

@@ -162,6 +162,9 @@ public sealed interface Command {
         }
     }
 
+    /** Enters a fact of an area as it is. */
+    record Enter(AreaFact fact) implements Command {}
+
     /**
      * @param entry the entry to correct, as it stands in the journal
      * @param replacement what really happened, of the same kind; null to reverse only

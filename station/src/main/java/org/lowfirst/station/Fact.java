@@ -8,7 +8,28 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Facts carry what was typed and read, never what was computed from it.
  */
-public sealed interface Fact {
+public sealed interface Fact
+        permits Fact.BenchOpened,
+                Fact.SettingsChanged,
+                Fact.SupplyConnected,
+                Fact.SupplyAmended,
+                Fact.SupplyRemoved,
+                Fact.BottleRegistered,
+                Fact.BottleAmended,
+                Fact.BottleRetired,
+                Fact.ReadingTaken,
+                Fact.FillStarted,
+                Fact.StageRecorded,
+                Fact.FillFinished,
+                Fact.FillAbandoned,
+                Fact.FillRecorded,
+                Fact.TwoOpenedTogether,
+                Fact.GaugeDescribed,
+                Fact.GaugeRetired,
+                Fact.WarmStopAllowed,
+                Fact.WarmStopForbidden,
+                Fact.EntryCorrected,
+                AreaFact {
 
     record BenchOpened(Settings settings) implements Fact {}
 

@@ -47,6 +47,8 @@ final class FactRules {
             return allowed(f.permission());
         } else if (fact instanceof Fact.WarmStopForbidden f) {
             return f.responsible().isBlank() ? Refused.of(Rule.NAME_EMPTY, "person") : null;
+        } else if (fact instanceof AreaFact f) {
+            return AreaRules.check(f);
         }
         return new FillRules(bench, circumstances, this::reading).check(fact);
     }

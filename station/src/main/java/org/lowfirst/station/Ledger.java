@@ -16,6 +16,7 @@ final class Ledger {
     private final Map<FillId, OpenFill> openFills = new LinkedHashMap<>();
     private final Map<String, GaugeDetails> gauges = new LinkedHashMap<>();
     private @Nullable WarmStop warmStop;
+    private Areas areas = Areas.NEW;
 
     Ledger(@Nullable Bench bench) {
         if (bench != null) {
@@ -26,6 +27,7 @@ final class Ledger {
             openFills.putAll(bench.openFills());
             gauges.putAll(bench.gauges());
             warmStop = bench.warmStop();
+            areas = bench.areas();
         }
     }
 
@@ -37,7 +39,7 @@ final class Ledger {
         if (id == null || settings == null) {
             throw new IllegalStateException("The bench was never opened.");
         }
-        return new Bench(id, settings, supplies, bottles, openFills, gauges, warmStop);
+        return new Bench(id, settings, supplies, bottles, openFills, gauges, warmStop, areas);
     }
 
     /** @return null when the entry was entered, or what about it does not fit; then nothing was changed */
@@ -98,12 +100,12 @@ final class Ledger {
         } else if (fact instanceof Fact.TwoOpenedTogether f) {
             read(f.first(), f.firstAfter());
             read(f.second(), f.secondAfter());
-        } else if (!takeGauge(fact)) {
+        } else if (!takeOther(fact)) {
             takeFill(fact, entry);
         }
     }
 
-    private boolean takeGauge(Fact fact) {
+    private boolean takeOther(Fact fact) {
         if (fact instanceof Fact.GaugeDescribed f) {
             gauges.put(f.gauge().name(), f.gauge());
         } else if (fact instanceof Fact.GaugeRetired f) {
@@ -112,6 +114,8 @@ final class Ledger {
             warmStop = f.permission();
         } else if (fact instanceof Fact.WarmStopForbidden) {
             warmStop = null;
+        } else if (fact instanceof AreaFact f) {
+            areas = areas.after(f);
         } else {
             return false;
         }

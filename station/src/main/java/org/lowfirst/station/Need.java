@@ -88,6 +88,8 @@ sealed interface Need {
                 || fact instanceof Fact.WarmStopForbidden
                 || fact instanceof Fact.EntryCorrected) {
             return List.of();
+        } else if (fact instanceof AreaFact f) {
+            return f.cylinders().stream().<Need>map(Known::new).toList();
         }
         return ofFill(fact);
     }

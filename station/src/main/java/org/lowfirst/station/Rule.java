@@ -48,6 +48,8 @@ public enum Rule {
     GAUGE_ERROR_OUT_OF_RANGE,
     /** No stop above the marked pressure without a published rule or table. */
     WARM_STOP_NEEDS_A_RULE,
+    /** A rule book must read back as one. */
+    RULE_BOOK_MALFORMED,
     TEMPERATURE_OUT_OF_RANGE,
     TIME_IN_FUTURE,
     TIME_BEFORE_START,

@@ -9,7 +9,10 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.lowfirst.station.rules.BuiltInBooks;
+import org.lowfirst.station.rules.RuleBookText;
 
 /** Every fact and command of the closed sets is handled everywhere; there is one example of each. */
 class ClosedSetTest {
@@ -44,6 +47,11 @@ class ClosedSetTest {
             new Command.RetireGauge(GAUGE.name(), "dropped"),
             new Command.AllowWarmStop(new WarmStop("Ida", "bench table")),
             new Command.ForbidWarmStop("Ida"),
+            new Command.Enter(new GateFact.RuleBookAdopted(RuleBookText.write(BuiltInBooks.us()))),
+            new Command.Enter(new CrewFact.PersonLeft("Ida", "moved away")),
+            new Command.Enter(new MoneyFact.FillBilled(Larkmoor.FILL, "M. Ash", false)),
+            new Command.Enter(new CareFact.UpkeepEnded("hose 2", "cut up")),
+            new Command.Enter(new StandFact.SupplyReleased(Larkmoor.A)),
             new Command.CorrectEntry(Journal.given().entry(5), "never registered", null));
 
     @Test
@@ -96,6 +104,8 @@ class ClosedSetTest {
     }
 
     private static List<Class<?>> permitted(Class<?> sealed) {
-        return Arrays.asList(sealed.getPermittedSubclasses());
+        return Arrays.stream(sealed.getPermittedSubclasses())
+                .flatMap(type -> type.isSealed() ? permitted(type).stream() : Stream.<Class<?>>of(type))
+                .toList();
     }
 }

@@ -3,10 +3,16 @@ package org.lowfirst.app.bench;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.words.Wording;
+import org.lowfirst.station.AreaFact;
 import org.lowfirst.station.Bench;
 import org.lowfirst.station.BottleId;
+import org.lowfirst.station.CareFact;
+import org.lowfirst.station.CrewFact;
 import org.lowfirst.station.Fact;
+import org.lowfirst.station.GateFact;
+import org.lowfirst.station.MoneyFact;
 import org.lowfirst.station.Reading;
+import org.lowfirst.station.StandFact;
 import org.lowfirst.station.StatedQuantity;
 import org.lowfirst.station.SupplyId;
 
@@ -70,7 +76,22 @@ final class FactSentences {
         } else if (fact instanceof Fact.WarmStopForbidden f) {
             return wording.text("warm-stop.forbidden", Map.of("responsible", f.responsible()));
         }
-        return ofBottle(fact);
+        return fact instanceof AreaFact f ? ofArea(f) : ofBottle(fact);
+    }
+
+    private String ofArea(AreaFact fact) {
+        if (fact instanceof GateFact f) {
+            return GateSentences.of(f, this);
+        } else if (fact instanceof CrewFact f) {
+            return CrewSentences.of(f, this);
+        } else if (fact instanceof MoneyFact f) {
+            return MoneySentences.of(f, this);
+        } else if (fact instanceof CareFact f) {
+            return CareSentences.of(f, this);
+        } else if (fact instanceof StandFact f) {
+            return StandSentences.of(f, this);
+        }
+        throw new AssertionError("unhandled " + fact);
     }
 
     private String ofBottle(Fact fact) {
@@ -124,19 +145,24 @@ final class FactSentences {
                         Map.of("number", number, "reason", f.reason(), "replacement", of(replacement)));
     }
 
-    private String name(SupplyId id) {
+    /** One sentence of the message file. */
+    String say(String key, Map<String, String> values) {
+        return wording.text(key, values);
+    }
+
+    String name(SupplyId id) {
         return bench.findSupply(id).map(supply -> supply.details().name()).orElse(id.value());
     }
 
-    private String name(BottleId id) {
+    String name(BottleId id) {
         return bench.findBottle(id).map(bottle -> bottle.details().name()).orElse(id.value());
     }
 
-    private String said(@Nullable Reading reading) {
+    String said(@Nullable Reading reading) {
         return reading == null ? wording.text("unread", Map.of()) : said(reading.pressure());
     }
 
-    private static String said(StatedQuantity quantity) {
+    static String said(StatedQuantity quantity) {
         return quantity.value().toPlainString() + " " + quantity.symbol();
     }
 }

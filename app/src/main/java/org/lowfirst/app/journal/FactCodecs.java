@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Fact;
@@ -17,7 +18,7 @@ import org.lowfirst.station.WarmStop;
 /** Every kind of fact and how it is written. Kinds are for ever; a changed payload is a new version. */
 final class FactCodecs {
 
-    static final List<FactCodec<?>> ALL = List.of(
+    private static final List<FactCodec<?>> CORE = List.of(
             new FactCodec<>(
                     "bench.opened",
                     1,
@@ -177,6 +178,11 @@ final class FactCodecs {
                             p.number("corrected"),
                             p.text("reason"),
                             p.partOrNull("replacement", FactCodecs::unnested))));
+
+    static final List<FactCodec<?>> ALL = Stream.of(
+                    CORE, GateCodecs.ALL, CrewCodecs.ALL, MoneyCodecs.ALL, CareCodecs.ALL, StandCodecs.ALL)
+            .<FactCodec<?>>flatMap(List::stream)
+            .toList();
 
     private static final Map<String, FactCodec<?>> BY_KIND = new HashMap<>();
     private static final Map<Class<?>, FactCodec<?>> BY_TYPE = new HashMap<>();

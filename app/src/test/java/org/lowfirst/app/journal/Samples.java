@@ -3,9 +3,11 @@ package org.lowfirst.app.journal;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.TemperatureUnit;
@@ -13,17 +15,22 @@ import org.lowfirst.gas.VolumeUnit;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.BottleId;
+import org.lowfirst.station.CareFact;
+import org.lowfirst.station.CrewFact;
 import org.lowfirst.station.EntryKey;
 import org.lowfirst.station.Fact;
 import org.lowfirst.station.FillId;
+import org.lowfirst.station.GateFact;
 import org.lowfirst.station.GaugeDetails;
 import org.lowfirst.station.GaugeUse;
 import org.lowfirst.station.Material;
+import org.lowfirst.station.MoneyFact;
 import org.lowfirst.station.Origin;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.RuleSet;
 import org.lowfirst.station.Settings;
 import org.lowfirst.station.Stage;
+import org.lowfirst.station.StandFact;
 import org.lowfirst.station.StatedAbsolutePressure;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedTemperature;
@@ -143,6 +150,7 @@ final class Samples {
         facts.put("gauge.retired", new Fact.GaugeRetired("gauge 2", "dropped"));
         facts.put("warm-stop.allowed", new Fact.WarmStopAllowed(new WarmStop("Ida", "bench table 4")));
         facts.put("warm-stop.forbidden", new Fact.WarmStopForbidden("Ida"));
+        putAreas(facts);
         facts.put("entry.corrected", new Fact.EntryCorrected(7, "typing slip", new Fact.ReadingTaken(A, reads("62"))));
         facts.put("entry.corrected.least", new Fact.EntryCorrected(7, "never happened", null));
         return facts;
@@ -150,5 +158,18 @@ final class Samples {
 
     static Origin origin(String key) {
         return new Origin(new EntryKey(key), TEN.plusSeconds(60), TEN, "Ida");
+    }
+
+    private static void putAreas(Map<String, Fact> facts) {
+        facts.put("rule-book.adopted", new GateFact.RuleBookAdopted("book = own\n"));
+        facts.put("person.left", new CrewFact.PersonLeft("Ida", "moved away"));
+        facts.put("fill.billed", new MoneyFact.FillBilled(new FillId("fill-1"), "M. Ash", true));
+        facts.put("upkeep.ended", new CareFact.UpkeepEnded("hose 2", "cut up"));
+        facts.put("supply.released", new StandFact.SupplyReleased(new SupplyId("s-a")));
+    }
+
+    /** The kinds of a sealed type, however it is grouped. */
+    static Stream<Class<?>> kinds(Class<?> type) {
+        return type.isSealed() ? Arrays.stream(type.getPermittedSubclasses()).flatMap(Samples::kinds) : Stream.of(type);
     }
 }

@@ -1,0 +1,24 @@
+package org.lowfirst.station;
+
+import org.jspecify.annotations.Nullable;
+
+/** What can be entered in the areas of a bench. Every cylinder in the fact is known. */
+final class AreaRules {
+
+    private AreaRules() {}
+
+    static @Nullable Refused check(AreaFact fact) {
+        if (fact instanceof GateFact f) {
+            return GateRules.check(f);
+        } else if (fact instanceof CrewFact f) {
+            return CrewRules.check(f);
+        } else if (fact instanceof MoneyFact f) {
+            return MoneyRules.check(f);
+        } else if (fact instanceof CareFact f) {
+            return CareRules.check(f);
+        } else if (fact instanceof StandFact f) {
+            return StandRules.check(f);
+        }
+        throw new AssertionError("unhandled " + fact);
+    }
+}
