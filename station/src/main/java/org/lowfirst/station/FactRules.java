@@ -70,8 +70,9 @@ final class FactRules {
     private @Nullable Refused connected(Fact.SupplyConnected f) {
         SupplyDetails details = f.details();
         Refused marking = CylinderRules.check(details, figures, circumstances);
-        return marking != null
-                ? marking
+        Refused wrong = marking == null ? GaugeRules.onScale(bench, f.supply(), f.reading()) : marking;
+        return wrong != null
+                ? wrong
                 : ReadingRules.check(
                         details.name(),
                         f.reading(),
@@ -87,7 +88,11 @@ final class FactRules {
         if (marking != null || f.reading() == null) {
             return marking;
         }
-        return ReadingRules.check(details.name(), f.reading(), details.servicePressure(), null, figures, circumstances);
+        Refused offScale = GaugeRules.onScale(bench, f.bottle(), f.reading());
+        return offScale != null
+                ? offScale
+                : ReadingRules.check(
+                        details.name(), f.reading(), details.servicePressure(), null, figures, circumstances);
     }
 
     private @Nullable Refused together(Fact.TwoOpenedTogether f) {
