@@ -10,6 +10,7 @@ import org.lowfirst.web.fill.ChoosePages;
 import org.lowfirst.web.fill.DonePages;
 import org.lowfirst.web.fill.PlanPages;
 import org.lowfirst.web.fill.StepPages;
+import org.lowfirst.web.gauges.GaugesPages;
 import org.lowfirst.web.hub.HubPages;
 import org.lowfirst.web.journal.EntryPages;
 import org.lowfirst.web.journal.JournalPages;
@@ -51,6 +52,7 @@ import org.springframework.context.annotation.Import;
     ChoosePages.class,
     PlanPages.class,
     TimePages.class,
+    GaugesPages.class,
     StepPages.class,
     DonePages.class,
     JournalPages.class,

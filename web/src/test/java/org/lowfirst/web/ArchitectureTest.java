@@ -21,6 +21,7 @@ final class ArchitectureTest {
                     "org.lowfirst.web..",
                     "org.lowfirst.app..",
                     "org.lowfirst.planning",
+                    "org.lowfirst.planning.contents",
                     "org.lowfirst.planning.warm",
                     "org.lowfirst.station..",
                     "org.lowfirst.transfer",

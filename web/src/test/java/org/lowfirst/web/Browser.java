@@ -50,7 +50,7 @@ final class Browser {
     Page submit(Page page, Element form, Map<String, String> typed) {
         Map<String, String> fields = new LinkedHashMap<>();
         for (Element field : form.select("input[name], select[name]")) {
-            if (field.is("input[type=checkbox]:not([checked])")) {
+            if (field.is("input[type=checkbox]:not([checked]), input[type=radio]:not([checked])")) {
                 continue;
             }
             Element chosen = field.selectFirst("option[selected]");

@@ -17,6 +17,7 @@ final class SupplyFaults {
             Map.entry(Rule.SERVICE_PRESSURE_NOT_ABOVE_ZERO, "marked"),
             Map.entry(Rule.READING_BELOW_ZERO, "reading"),
             Map.entry(Rule.READING_ABOVE_TEST_PRESSURE, "reading"),
+            Map.entry(Rule.READING_ABOVE_FULL_SCALE, "reading"),
             Map.entry(Rule.READING_LOOKS_LIKE_OTHER_UNIT, "reading"),
             Map.entry(Rule.TEMPERATURE_OUT_OF_RANGE, "temperature"),
             Map.entry(Rule.REASON_EMPTY, "reason"));

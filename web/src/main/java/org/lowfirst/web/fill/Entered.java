@@ -2,8 +2,10 @@ package org.lowfirst.web.fill;
 
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.StatedPressure;
+import org.lowfirst.station.SupplyId;
 import org.lowfirst.web.form.Form;
 import org.lowfirst.web.form.Reader;
 import org.lowfirst.web.workplace.BenchNow;
@@ -20,10 +22,20 @@ record Entered(
         @Nullable StatedPressure bottle,
         @Nullable StatedPressure supply) {
 
-    static Entered read(Map<String, String> typed, BenchNow now) {
+    /**
+     * @param of bottle of the fill
+     * @param from supply of the stage; null when the bottle alone is read
+     */
+    static Entered read(Map<String, String> typed, BenchNow now, @Nullable BottleId of, @Nullable SupplyId from) {
         Reader reader = new Reader(typed, now.bench().settings().units(), now.words());
         @Nullable StatedPressure bottle = reader.pressure("bottle");
         @Nullable StatedPressure supply = reader.pressureIfTyped("supply");
+        if (of != null && bottle != null) {
+            now.offScale(of, bottle).ifPresent(sentence -> reader.fault("bottle", sentence));
+        }
+        if (from != null && supply != null) {
+            now.offScale(from, supply).ifPresent(sentence -> reader.fault("supply", sentence));
+        }
         return new Entered(reader.form(), bottle, supply);
     }
 

@@ -8,6 +8,7 @@ import org.lowfirst.app.bench.GuidingAFill;
 import org.lowfirst.app.bench.Phase;
 import org.lowfirst.app.bench.Position;
 import org.lowfirst.app.bench.Recording;
+import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Command.AbandonFill;
 import org.lowfirst.station.Command.FinishFill;
 import org.lowfirst.station.Command.RecordStage;
@@ -58,7 +59,7 @@ public final class StepPages {
     View stage(@PathVariable String bench, @PathVariable String fill, @RequestParam Map<String, String> typed) {
         BenchNow now = workplace.open(bench);
         Position position = position(typed);
-        Entered entered = Entered.read(typed, now);
+        Entered entered = Entered.read(typed, now, bottle(now, fill), position.supply());
         @Nullable StatedPressure bottle = entered.bottle();
         @Nullable SupplyId supply = position.supply();
         if (bottle == null || !entered.form().sound() || supply == null) {
@@ -77,7 +78,7 @@ public final class StepPages {
     View finish(@PathVariable String bench, @PathVariable String fill, @RequestParam Map<String, String> typed) {
         BenchNow now = workplace.open(bench);
         Position position = position(typed);
-        Entered entered = Entered.read(typed, now);
+        Entered entered = Entered.read(typed, now, bottle(now, fill), null);
         @Nullable StatedPressure bottle = entered.bottle();
         if (bottle == null || !entered.form().sound()) {
             return refused(now, position, entered.form());
@@ -172,6 +173,10 @@ public final class StepPages {
         return now.bench().openFills().values().stream()
                 .filter(open -> open.id().value().equals(fill))
                 .findFirst();
+    }
+
+    private static @Nullable BottleId bottle(BenchNow now, String fill) {
+        return open(now, fill).map(OpenFill::bottle).orElse(null);
     }
 
     private GuidingAFill guiding() {

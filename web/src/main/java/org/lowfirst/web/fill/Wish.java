@@ -31,6 +31,9 @@ final class Wish {
         @Nullable StatedPressure reads = reader.pressure("before");
         @Nullable StatedPressure target = reader.pressure("target");
         @Nullable StatedTemperature temperature = reader.temperatureIfTyped("temperature");
+        if (reads != null) {
+            now.offScale(bottle.id(), reads).ifPresent(sentence -> reader.fault("before", sentence));
+        }
         if (reads != null && target != null && target.compareTo(reads) <= 0) {
             reader.fault(
                     "target",

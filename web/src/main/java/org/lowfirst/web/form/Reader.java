@@ -1,6 +1,8 @@
 package org.lowfirst.web.form;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -69,7 +71,18 @@ public final class Reader {
             fault(field, words.of("fault.pressure.empty", symbol));
             return null;
         }
-        Parsed.Read<Pressure> read = read(field, Quantities.pressure(withUnit(field, symbol)));
+        @Nullable StatedPressure pressure = gauge(field);
+        if (pressure == null) {
+            return null;
+        }
+        Optional<String> unlikely = Plausible.pressure(pressure, words);
+        unlikely.ifPresent(sentence -> fault(field, sentence));
+        return unlikely.isPresent() ? null : pressure;
+    }
+
+    private @Nullable StatedPressure gauge(String field) {
+        Parsed.Read<Pressure> read =
+                read(field, Quantities.pressure(withUnit(field, units.pressure().symbol())));
         if (read == null) {
             return null;
         }
@@ -77,10 +90,12 @@ public final class Reader {
             fault(field, words.of("fault.pressure.absolute", text(field)));
             return null;
         }
-        StatedPressure pressure = new StatedPressure(number(read), unitOfPressure(read.unit()));
-        Optional<String> unlikely = Plausible.pressure(pressure, words);
-        unlikely.ifPresent(sentence -> fault(field, sentence));
-        return unlikely.isPresent() ? null : pressure;
+        return new StatedPressure(number(read), unitOfPressure(read.unit()));
+    }
+
+    /** A number of a dial, such as its full scale, or null when it could not be read; null without a fault when nothing was typed. */
+    public @Nullable StatedPressure dialIfTyped(String field) {
+        return empty(field) ? null : gauge(field);
     }
 
     /** The same, or null without a fault when nothing was typed. */
@@ -90,19 +105,48 @@ public final class Reader {
 
     /** A temperature, or null when nothing was typed or it could not be read. */
     public @Nullable StatedTemperature temperatureIfTyped(String field) {
+        @Nullable StatedTemperature temperature = gasTemperatureIfTyped(field);
+        if (temperature != null && !Plausible.temperature(temperature.temperature())) {
+            fault(field, words.of("fault.temperature.range", text(field)));
+            return null;
+        }
+        return temperature;
+    }
+
+    /** The same for gas or a wall, which get warmer than any bench; what is too warm to be computed is not refused here. */
+    public @Nullable StatedTemperature gasTemperatureIfTyped(String field) {
         if (empty(field)) {
             return null;
         }
         String symbol = units.temperature().symbol();
         Parsed.Read<Temperature> read = read(field, Quantities.temperature(withUnit(field, symbol)));
-        if (read == null) {
+        return read == null ? null : new StatedTemperature(number(read), unitOfTemperature(read.unit()));
+    }
+
+    /** A plain number of zero or more, or null when nothing was typed or it could not be read. */
+    public @Nullable BigDecimal numberIfTyped(String field) {
+        String text = text(field).replace(',', '.');
+        if (text.isEmpty()) {
             return null;
         }
-        if (!Plausible.temperature(read.value())) {
-            fault(field, words.of("fault.temperature.range", text(field)));
+        if (!text.matches("[0-9]{0,6}\\.?[0-9]{1,6}|[0-9]{1,6}\\.")) {
+            fault(field, words.of("fault.number", text(field)));
             return null;
         }
-        return new StatedTemperature(number(read), unitOfTemperature(read.unit()));
+        return new BigDecimal(text);
+    }
+
+    /** A day such as 2026-03-14, or null when nothing was typed or it could not be read. */
+    public @Nullable LocalDate dayIfTyped(String field) {
+        if (empty(field)) {
+            return null;
+        }
+        try {
+            return LocalDate.parse(text(field));
+        } catch (DateTimeParseException unreadable) {
+            fault(field, words.of("fault.day", text(field)));
+            return null;
+        }
     }
 
     /** A water volume above zero, in litres unless another unit is typed, or null when it could not be read. */

@@ -12,6 +12,7 @@ import org.lowfirst.gas.Temperature;
 import org.lowfirst.planning.warm.SnapOpening;
 import org.lowfirst.station.Bench;
 import org.lowfirst.station.BenchId;
+import org.lowfirst.station.CylinderId;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.RuleSet;
 import org.lowfirst.station.StatedPressure;
@@ -49,6 +50,17 @@ public record BenchNow(Bench bench, Words words, Times times, Instant now) {
     public Reading reading(StatedPressure pressure, @Nullable StatedTemperature temperature) {
         StatedTemperature usual = bench.settings().surroundings().usualTemperature();
         return new Reading(pressure, now, temperature == null ? usual : temperature, temperature == null, null);
+    }
+
+    /** What is wrong with a reading beyond the scale of the gauge that is read there; empty when nothing is. */
+    public Optional<String> offScale(CylinderId cylinder, StatedPressure pressure) {
+        return bench.findGauge(cylinder, reading(pressure, null))
+                .filter(gauge -> pressure.compareTo(gauge.fullScale()) > 0)
+                .map(gauge -> words.of(
+                        "rule.reading_above_full_scale",
+                        gauge.name(),
+                        figures().asTyped(pressure),
+                        figures().asTyped(gauge.fullScale())));
     }
 
     /** How long ago something was, e.g. "5 min ago". */
