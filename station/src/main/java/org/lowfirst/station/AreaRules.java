@@ -7,11 +7,11 @@ final class AreaRules {
 
     private AreaRules() {}
 
-    static @Nullable Refused check(AreaFact fact) {
+    static @Nullable Refused check(Bench bench, AreaFact fact, Circumstances circumstances) {
         if (fact instanceof GateFact f) {
             return GateRules.check(f);
         } else if (fact instanceof CrewFact f) {
-            return CrewRules.check(f);
+            return CrewRules.check(bench, f, circumstances);
         } else if (fact instanceof MoneyFact f) {
             return MoneyRules.check(f);
         } else if (fact instanceof CareFact f) {

@@ -40,6 +40,11 @@ public record Bench(
         return Collections.unmodifiableMap(new LinkedHashMap<>(map));
     }
 
+    /** The people on the bench's list and what each may do. */
+    public Roster roster() {
+        return new Roster(settings.people(), areas.crew().described());
+    }
+
     /** The supplies connected now, in order of connection. */
     public List<Supply> bank() {
         return supplies.values().stream().filter(Supply::connected).toList();

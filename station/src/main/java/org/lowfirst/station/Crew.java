@@ -1,27 +1,31 @@
 package org.lowfirst.station;
 
-import java.util.LinkedHashSet;
-import java.util.Set;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 /**
  * The people of the bench. Immutable.
  *
- * @param left names of those who left
+ * @param described what is known of people, by name, in the order first described
  */
-public record Crew(Set<String> left) {
+public record Crew(Map<String, PersonDetails> described) {
 
-    static final Crew NEW = new Crew(Set.of());
+    static final Crew NEW = new Crew(Map.of());
 
     public Crew {
-        left = Set.copyOf(left);
+        described = Collections.unmodifiableMap(new LinkedHashMap<>(described));
     }
 
     Crew after(CrewFact fact) {
-        if (fact instanceof CrewFact.PersonLeft f) {
-            Set<String> more = new LinkedHashSet<>(left);
-            more.add(f.person());
-            return new Crew(more);
+        Map<String, PersonDetails> more = new LinkedHashMap<>(described);
+        if (fact instanceof CrewFact.PersonDescribed f) {
+            more.put(f.person().name(), f.person());
+        } else if (fact instanceof CrewFact.PersonLeft f) {
+            more.remove(f.person());
+        } else {
+            throw new AssertionError("unhandled " + fact);
         }
-        throw new AssertionError("unhandled " + fact);
+        return new Crew(more);
     }
 }

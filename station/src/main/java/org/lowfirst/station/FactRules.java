@@ -48,7 +48,7 @@ final class FactRules {
         } else if (fact instanceof Fact.WarmStopForbidden f) {
             return f.responsible().isBlank() ? Refused.of(Rule.NAME_EMPTY, "person") : null;
         } else if (fact instanceof AreaFact f) {
-            return AreaRules.check(f);
+            return AreaRules.check(bench, f, circumstances);
         }
         return new FillRules(bench, circumstances, this::reading).check(fact);
     }

@@ -116,10 +116,27 @@ final class Ledger {
             warmStop = null;
         } else if (fact instanceof AreaFact f) {
             areas = areas.after(f);
+            list(f);
         } else {
             return false;
         }
         return true;
+    }
+
+    /** Who is described joins the list of names, who left is gone from it. */
+    private void list(AreaFact fact) {
+        Settings now = settings;
+        if (now == null || !(fact instanceof CrewFact)) {
+            return;
+        }
+        List<String> names = new ArrayList<>(now.people());
+        if (fact instanceof CrewFact.PersonDescribed f
+                && !names.contains(f.person().name())) {
+            names.add(f.person().name());
+        } else if (fact instanceof CrewFact.PersonLeft f) {
+            names.remove(f.person());
+        }
+        settings = now.with(names);
     }
 
     private void takeFill(Fact fact, Entry entry) {

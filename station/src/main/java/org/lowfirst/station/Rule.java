@@ -7,6 +7,13 @@ public enum Rule {
     NAME_EMPTY,
     NAME_TAKEN,
     REASON_EMPTY,
+    /** Nobody is named who says so. */
+    SOURCE_EMPTY,
+    PERSON_UNKNOWN,
+    /** Somebody must be left to choose from. */
+    LAST_PERSON,
+    /** Only for those who answer for the bench. */
+    NOT_RESPONSIBLE,
     ID_TAKEN,
     SUPPLY_UNKNOWN,
     SUPPLY_NOT_CONNECTED,

@@ -21,4 +21,9 @@ public record Settings(
     public Settings {
         people = List.copyOf(people);
     }
+
+    /** The same with other names to choose from. */
+    Settings with(List<String> names) {
+        return new Settings(name, units, rules, surroundings, fullSupply, names);
+    }
 }

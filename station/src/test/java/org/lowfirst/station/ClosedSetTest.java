@@ -48,6 +48,8 @@ class ClosedSetTest {
             new Command.AllowWarmStop(new WarmStop("Ida", "bench table")),
             new Command.ForbidWarmStop("Ida"),
             new Command.Enter(new GateFact.RuleBookAdopted(RuleBookText.write(BuiltInBooks.us()))),
+            new Command.Enter(new CrewFact.PersonDescribed(new PersonDetails(
+                    "Ben", Set.of(Role.SUPERVISED), null, new Attest(LocalDate.of(2027, 5, 31), "Ida")))),
             new Command.Enter(new CrewFact.PersonLeft("Ida", "moved away")),
             new Command.Enter(new MoneyFact.FillBilled(Larkmoor.FILL, "M. Ash", false)),
             new Command.Enter(new CareFact.UpkeepEnded("hose 2", "cut up")),

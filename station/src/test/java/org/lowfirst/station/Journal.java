@@ -1,6 +1,7 @@
 package org.lowfirst.station;
 
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -52,6 +53,6 @@ final class Journal {
 
     Decision when(Command command, boolean confirmed) {
         Instant now = Larkmoor.TEN.plusSeconds(7200);
-        return Deciding.decide(bench(), command, new Circumstances(now, now, confirmed));
+        return Deciding.decide(bench(), command, new Circumstances(now, now, confirmed, "Ida", ZoneOffset.UTC));
     }
 }

@@ -9,7 +9,9 @@ final class CrewSentences {
     private CrewSentences() {}
 
     static String of(CrewFact fact, FactSentences names) {
-        if (fact instanceof CrewFact.PersonLeft f) {
+        if (fact instanceof CrewFact.PersonDescribed f) {
+            return names.say("person.described", Map.of("person", f.person().name()));
+        } else if (fact instanceof CrewFact.PersonLeft f) {
             return names.say("person.left", Map.of("person", f.person(), "reason", f.reason()));
         }
         throw new AssertionError("unhandled " + fact);

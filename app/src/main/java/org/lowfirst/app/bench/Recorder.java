@@ -97,8 +97,10 @@ final class Recorder {
         Bench now = state == null ? null : state.bench();
         Instant clockTime = clock.instant();
         Instant happened = submission.effectiveAt() == null ? clockTime : submission.effectiveAt();
-        Decision decision =
-                Deciding.decide(now, command, new Circumstances(clockTime, happened, submission.confirmed()));
+        Decision decision = Deciding.decide(
+                now,
+                command,
+                new Circumstances(clockTime, happened, submission.confirmed(), submission.author(), clock.getZone()));
         if (decision instanceof Refused refused) {
             List<StoredEntry> meanwhile = journal.listByKey(bench.id(), submission.key());
             return meanwhile.isEmpty() ? new Recording.NotRecorded(refused) : recorded(meanwhile, true);

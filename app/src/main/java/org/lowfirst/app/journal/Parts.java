@@ -3,6 +3,7 @@ package org.lowfirst.app.journal;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
 import org.lowfirst.station.BottleDetails;
@@ -196,6 +197,14 @@ final class Parts {
         return supply == null ? new BottleId(p.text("bottle")) : new SupplyId(supply);
     }
 
+    static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException e) {
+            throw new JsonFault("the day " + text + " is not like 2026-06-14", 0, e);
+        }
+    }
+
     static Instant instant(String text) {
         try {
             return TimeText.parse(text);
@@ -221,11 +230,11 @@ final class Parts {
         return found.orElseThrow(() -> new JsonFault("the unit in " + p.members() + " is not known", 0));
     }
 
-    private static String lower(Enum<?> constant) {
+    static String lower(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT);
     }
 
-    private static <E extends Enum<E>> E choice(Class<E> type, String text) {
+    static <E extends Enum<E>> E choice(Class<E> type, String text) {
         for (E constant : type.getEnumConstants()) {
             if (lower(constant).equals(text)) {
                 return constant;

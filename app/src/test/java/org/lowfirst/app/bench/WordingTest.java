@@ -24,6 +24,7 @@ import org.lowfirst.station.GateFact;
 import org.lowfirst.station.GaugeDetails;
 import org.lowfirst.station.GaugeUse;
 import org.lowfirst.station.MoneyFact;
+import org.lowfirst.station.PersonDetails;
 import org.lowfirst.station.Stage;
 import org.lowfirst.station.StandFact;
 import org.lowfirst.station.SupplyDetails;
@@ -77,6 +78,7 @@ class WordingTest {
                             "Ida lets warm fills stop above the marked pressure, following table 4.",
                             "Ida lets no fill stop above its marked pressure.",
                             "Rule book changed.",
+                            "Ben described, with roles, training and check-out.",
                             "Ida left the bench: moved away.",
                             "Fill billed to M. Ash.",
                             "Fill billed to M. Ash, as a guest.",
@@ -121,6 +123,7 @@ class WordingTest {
                 new Fact.WarmStopAllowed(new WarmStop("Ida", "table 4")),
                 new Fact.WarmStopForbidden("Ida"),
                 new GateFact.RuleBookAdopted("book"),
+                new CrewFact.PersonDescribed(new PersonDetails("Ben", Set.of(), null, null)),
                 new CrewFact.PersonLeft("Ida", "moved away"),
                 new MoneyFact.FillBilled(FILL, "M. Ash", false),
                 new MoneyFact.FillBilled(FILL, "M. Ash", true),

@@ -7,11 +7,13 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.TemperatureUnit;
 import org.lowfirst.gas.VolumeUnit;
+import org.lowfirst.station.Attest;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.BottleId;
@@ -26,7 +28,9 @@ import org.lowfirst.station.GaugeUse;
 import org.lowfirst.station.Material;
 import org.lowfirst.station.MoneyFact;
 import org.lowfirst.station.Origin;
+import org.lowfirst.station.PersonDetails;
 import org.lowfirst.station.Reading;
+import org.lowfirst.station.Role;
 import org.lowfirst.station.RuleSet;
 import org.lowfirst.station.Settings;
 import org.lowfirst.station.Stage;
@@ -162,6 +166,15 @@ final class Samples {
 
     private static void putAreas(Map<String, Fact> facts) {
         facts.put("rule-book.adopted", new GateFact.RuleBookAdopted("book = own\n"));
+        facts.put(
+                "person.described",
+                new CrewFact.PersonDescribed(new PersonDetails(
+                        "Ida",
+                        Set.of(Role.RESPONSIBLE, Role.FILLER),
+                        new Attest(LocalDate.of(2028, 2, 29), "course of the county"),
+                        new Attest(LocalDate.of(2027, 5, 31), "Tom"))));
+        facts.put(
+                "person.described.least", new CrewFact.PersonDescribed(new PersonDetails("Ben", Set.of(), null, null)));
         facts.put("person.left", new CrewFact.PersonLeft("Ida", "moved away"));
         facts.put("fill.billed", new MoneyFact.FillBilled(new FillId("fill-1"), "M. Ash", true));
         facts.put("upkeep.ended", new CareFact.UpkeepEnded("hose 2", "cut up"));
