@@ -1,13 +1,19 @@
 package org.lowfirst.station;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What somebody asks of a bench. A command is decided into facts or a refusal, see {@link Deciding}. */
 public sealed interface Command {
 
-    /** The fact this command asks to enter. */
+    /** The fact this command asks to enter; of several the first, on which the others rest. */
     Fact fact();
+
+    /** All facts this command asks to enter, together or not at all. */
+    default List<Fact> facts() {
+        return List.of(fact());
+    }
 
     record OpenBench(Settings settings) implements Command {
         @Override
@@ -27,6 +33,31 @@ public sealed interface Command {
         @Override
         public Fact fact() {
             return new Fact.SupplyConnected(supply, details, reading);
+        }
+    }
+
+    /**
+     * Connects a supply and says at once how it stands.
+     *
+     * @param standing facts about this supply, or about the exchange it came in
+     */
+    record TakeInSupply(ConnectSupply connecting, List<StandFact> standing) implements Command {
+
+        public TakeInSupply {
+            standing = List.copyOf(standing);
+        }
+
+        @Override
+        public Fact fact() {
+            return connecting.fact();
+        }
+
+        @Override
+        public List<Fact> facts() {
+            List<Fact> facts = new ArrayList<>();
+            facts.add(fact());
+            facts.addAll(standing);
+            return facts;
         }
     }
 

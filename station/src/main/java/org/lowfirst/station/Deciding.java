@@ -1,6 +1,5 @@
 package org.lowfirst.station;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,7 +16,7 @@ public final class Deciding {
      */
     public static Decision decide(@Nullable Bench bench, Command command, Circumstances circumstances) {
         Refused refused = refusal(bench, command, circumstances);
-        return refused == null ? new Accepted(List.of(command.fact())) : refused;
+        return refused == null ? new Accepted(command.facts()) : refused;
     }
 
     private static @Nullable Refused refusal(@Nullable Bench bench, Command command, Circumstances circumstances) {
@@ -43,6 +42,19 @@ public final class Deciding {
             }
         }
         Refused forbidden = WishRules.check(bench, command);
-        return forbidden == null ? FactRules.check(bench, command.fact(), circumstances) : forbidden;
+        if (forbidden == null) {
+            forbidden = FactRules.check(bench, command.fact(), circumstances);
+        }
+        return forbidden == null && command instanceof Command.TakeInSupply c ? standing(c) : forbidden;
+    }
+
+    private static @Nullable Refused standing(Command.TakeInSupply command) {
+        for (StandFact fact : command.standing()) {
+            Refused refused = StandRules.check(fact);
+            if (refused != null) {
+                return refused;
+            }
+        }
+        return null;
     }
 }

@@ -12,6 +12,14 @@ final class WishRules {
             return start(bench, c);
         } else if (command instanceof Command.ConnectSupply c) {
             return supplyName(bench, c.supply(), c.details().name());
+        } else if (command instanceof Command.TakeInSupply c) {
+            return supplyName(
+                    bench, c.connecting().supply(), c.connecting().details().name());
+        } else if (command instanceof Command.Enter c && c.fact() instanceof StandFact.ExchangeBegun begun) {
+            Supply supply = bench.getSupply(begun.leaving());
+            return supply.connected()
+                    ? null
+                    : Refused.of(Rule.SUPPLY_NOT_CONNECTED, supply.details().name());
         } else if (command instanceof Command.AmendSupply c) {
             return supplyName(bench, c.supply(), c.details().name());
         } else if (command instanceof Command.RegisterBottle c) {

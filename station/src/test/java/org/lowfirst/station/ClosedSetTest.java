@@ -54,6 +54,19 @@ class ClosedSetTest {
             new Command.Enter(new MoneyFact.FillBilled(Larkmoor.FILL, "M. Ash", false)),
             new Command.Enter(new CareFact.UpkeepEnded("hose 2", "cut up")),
             new Command.Enter(new StandFact.SupplyReleased(Larkmoor.A)),
+            new Command.Enter(new StandFact.SupplyHeldBack(Larkmoor.A, "for the squad")),
+            new Command.Enter(new StandFact.SupplyTaggedOut(Larkmoor.A, "valve leaks")),
+            new Command.Enter(new StandFact.SupplyPutFirst(Larkmoor.A)),
+            new Command.Enter(new StandFact.SupplyDelivered(
+                    Larkmoor.A, new Delivery("LOT 7", LocalDate.of(2026, 6, 1), "Holm Gases"))),
+            new Command.Enter(new StandFact.SupplyPlaced(Larkmoor.A, "trailer")),
+            new Command.Enter(new StandFact.BankChosen(Larkmoor.FILL, "trailer")),
+            new Command.Enter(new StandFact.ExchangeBegun(Larkmoor.A)),
+            new Command.Enter(new StandFact.ExchangeMade(Larkmoor.A, Larkmoor.B)),
+            new Command.Enter(new StandFact.ExchangeBrokenOff(Larkmoor.A, "not delivered")),
+            new Command.TakeInSupply(
+                    new Command.ConnectSupply(new SupplyId("e"), Larkmoor.supply("E"), Larkmoor.reads("200", 9)),
+                    List.of(new StandFact.ExchangeMade(Larkmoor.A, new SupplyId("e")))),
             new Command.CorrectEntry(Journal.given().entry(5), "never registered", null));
 
     @Test
@@ -81,7 +94,7 @@ class ClosedSetTest {
             if (command instanceof Command.OpenBench) {
                 assertThat(decision).isInstanceOf(Refused.class);
             } else {
-                assertThat(decision).as("%s", command).isEqualTo(new Accepted(List.of(command.fact())));
+                assertThat(decision).as("%s", command).isEqualTo(new Accepted(command.facts()));
             }
         }
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -18,6 +19,7 @@ import org.lowfirst.station.Bench;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.CareFact;
 import org.lowfirst.station.CrewFact;
+import org.lowfirst.station.Delivery;
 import org.lowfirst.station.Fact;
 import org.lowfirst.station.FillId;
 import org.lowfirst.station.GateFact;
@@ -84,6 +86,18 @@ class WordingTest {
                             "Fill billed to M. Ash, as a guest.",
                             "Upkeep of hose 2 ended: cut up.",
                             "Supply A is used by its rank again.",
+                            "Supply A is held back: for the squad.",
+                            "Supply A is tagged out, not to be opened: valve leaks.",
+                            "Supply A is used first.",
+                            "Supply A came from Holm Gases, lot LOT 7, rented from 2026-06-01.",
+                            "Supply A came from not said, lot not said, rented from not said.",
+                            "Supply A stands in bank trailer.",
+                            "Supply A stands in the bank without a name.",
+                            "The next fill is made from bank trailer.",
+                            "The next fill is made from the bank without a name.",
+                            "Exchange of supply A begun.",
+                            "Supply A took the place of A.",
+                            "Exchange of supply A broken off: not delivered.",
                             "Entry 7 corrected, slip. It is now: Supply A read 62 bar.",
                             "Entry 7 taken back: never happened.");
         }
@@ -129,6 +143,18 @@ class WordingTest {
                 new MoneyFact.FillBilled(FILL, "M. Ash", true),
                 new CareFact.UpkeepEnded("hose 2", "cut up"),
                 new StandFact.SupplyReleased(a),
+                new StandFact.SupplyHeldBack(a, "for the squad"),
+                new StandFact.SupplyTaggedOut(a, "valve leaks"),
+                new StandFact.SupplyPutFirst(a),
+                new StandFact.SupplyDelivered(a, new Delivery("LOT 7", LocalDate.of(2026, 6, 1), "Holm Gases")),
+                new StandFact.SupplyDelivered(a, Delivery.UNSAID),
+                new StandFact.SupplyPlaced(a, "trailer"),
+                new StandFact.SupplyPlaced(a, null),
+                new StandFact.BankChosen(FILL, "trailer"),
+                new StandFact.BankChosen(FILL, null),
+                new StandFact.ExchangeBegun(a),
+                new StandFact.ExchangeMade(a, a),
+                new StandFact.ExchangeBrokenOff(a, "not delivered"),
                 new Fact.EntryCorrected(7, "slip", new Fact.ReadingTaken(a, station.reads("62"))),
                 new Fact.EntryCorrected(7, "never happened", null));
     }

@@ -19,6 +19,7 @@ import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.CareFact;
 import org.lowfirst.station.CrewFact;
+import org.lowfirst.station.Delivery;
 import org.lowfirst.station.EntryKey;
 import org.lowfirst.station.Fact;
 import org.lowfirst.station.FillId;
@@ -179,6 +180,24 @@ final class Samples {
         facts.put("fill.billed", new MoneyFact.FillBilled(new FillId("fill-1"), "M. Ash", true));
         facts.put("upkeep.ended", new CareFact.UpkeepEnded("hose 2", "cut up"));
         facts.put("supply.released", new StandFact.SupplyReleased(new SupplyId("s-a")));
+        putStand(facts);
+    }
+
+    private static void putStand(Map<String, Fact> facts) {
+        facts.put("supply.held-back", new StandFact.SupplyHeldBack(A, "for the squad"));
+        facts.put("supply.tagged-out", new StandFact.SupplyTaggedOut(A, "valve leaks"));
+        facts.put("supply.put-first", new StandFact.SupplyPutFirst(A));
+        facts.put(
+                "supply.delivered",
+                new StandFact.SupplyDelivered(A, new Delivery("LOT 7", LocalDate.of(2026, 6, 1), "Holm Gases")));
+        facts.put("supply.delivered.least", new StandFact.SupplyDelivered(A, Delivery.UNSAID));
+        facts.put("supply.placed", new StandFact.SupplyPlaced(A, "trailer"));
+        facts.put("supply.placed.least", new StandFact.SupplyPlaced(A, null));
+        facts.put("fill.bank-chosen", new StandFact.BankChosen(FILL, "trailer"));
+        facts.put("fill.bank-chosen.least", new StandFact.BankChosen(FILL, null));
+        facts.put("exchange.begun", new StandFact.ExchangeBegun(A));
+        facts.put("exchange.made", new StandFact.ExchangeMade(A, B));
+        facts.put("exchange.broken-off", new StandFact.ExchangeBrokenOff(A, "not delivered"));
     }
 
     /** The kinds of a sealed type, however it is grouped. */
