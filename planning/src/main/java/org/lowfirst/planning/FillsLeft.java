@@ -2,7 +2,6 @@ package org.lowfirst.planning;
 
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.GaugePressure;
-import org.lowfirst.gas.PressureUnit;
 
 /**
  * How many such fills a bank has in it: the same bottle, found at the same reading, filled to the same stop.
@@ -20,7 +19,7 @@ public record FillsLeft(int complete, @Nullable GaugePressure nextStopsAt) {
     static final FillsLeft NOT_COUNTED = new FillsLeft(0, null);
 
     /** For example "7, and an 8th to about 147 bar". */
-    public String inWords(PressureUnit unit) {
-        return FillsLeftWords.of(this, unit);
+    public String inWords(ShownUnits units) {
+        return FillsLeftWords.of(this, units);
     }
 }

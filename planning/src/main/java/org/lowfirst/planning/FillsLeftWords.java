@@ -1,28 +1,45 @@
 package org.lowfirst.planning;
 
 import java.util.Locale;
+import java.util.Map;
 import org.lowfirst.gas.GaugePressure;
-import org.lowfirst.gas.PressureUnit;
+import org.lowfirst.planning.words.Phrases;
 
 /** Fills left as people say it. */
 final class FillsLeftWords {
 
     private FillsLeftWords() {}
 
-    static String of(FillsLeft left, PressureUnit unit) {
+    static String of(FillsLeft left, ShownUnits units) {
+        Phrases phrases = units.phrases();
         GaugePressure next = left.nextStopsAt();
         if (next == null) {
-            return left.complete() >= FillsLeft.MOST ? FillsLeft.MOST + " or more" : "none needed";
+            return left.complete() >= FillsLeft.MOST
+                    ? phrases.text("fills-left.most", Map.of("most", Integer.toString(FillsLeft.MOST)))
+                    : phrases.text("fills-left.not-needed", Map.of());
         }
-        String reading = ShownUnits.pressure(next, unit);
+        String reading = units.show(next);
         if (left.complete() == 0) {
-            return "none; the next would stop at about " + reading;
+            return phrases.text("fills-left.none", Map.of("reading", reading));
         }
-        return "%s, and %s to about %s".formatted(left.complete(), ordinal(left.complete() + 1), reading);
+        return phrases.text(
+                "fills-left",
+                Map.of(
+                        "complete",
+                        Integer.toString(left.complete()),
+                        "next",
+                        ordinal(left.complete() + 1, units.language()),
+                        "reading",
+                        reading));
+    }
+
+    /** The place in a row as the language writes it with its article. */
+    static String ordinal(int n, Locale language) {
+        return language.getLanguage().equals("de") ? "eine " + n + "." : english(n);
     }
 
     /** English ordinal with its article: "a 2nd", "an 8th", "an 11th", "an 80th". */
-    static String ordinal(int n) {
+    private static String english(int n) {
         int lastTwo = n % 100;
         String ending = lastTwo >= 11 && lastTwo <= 13
                 ? "th"

@@ -2,21 +2,24 @@ package org.lowfirst.planning;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.planning.words.Phrases;
 
 /** A plan explained in sentences. */
 final class PlanSentences {
 
     private final FillPlan plan;
     private final ShownUnits units;
+    private final Phrases phrases;
     private final String bottle;
 
     PlanSentences(FillPlan plan, ShownUnits units) {
         this.plan = plan;
         this.units = units;
+        phrases = units.phrases();
         bottle = plan.request().bottle().name();
     }
 
@@ -24,7 +27,7 @@ final class PlanSentences {
         List<String> notes = new ArrayList<>();
         addCap(notes);
         if (plan.reaches() && plan.fill().steps().isEmpty()) {
-            notes.add("%s is at its target already; no valve is opened.".formatted(bottle));
+            notes.add(phrases.text("note.at-target", Map.of("bottle", bottle)));
             return notes;
         }
         Remedies remedies = plan.remedies();
@@ -32,10 +35,13 @@ final class PlanSentences {
             addShortfall(notes, remedies);
         }
         if (plan.fullestFirst().savedFills() > 0) {
-            notes.add("Opening the fullest supply first would give %s from this bank; lowest first gives %s."
-                    .formatted(
+            notes.add(phrases.text(
+                    "note.fullest-first",
+                    Map.of(
+                            "fills",
                             suchFills(plan.fullestFirst().fillsLeft().complete()),
-                            plan.fillsLeft().complete()));
+                            "lowest",
+                            Integer.toString(plan.fillsLeft().complete()))));
         }
         return notes;
     }
@@ -46,58 +52,59 @@ final class PlanSentences {
             return;
         }
         GaugePressure service = Objects.requireNonNull(plan.request().bottle().servicePressure(), "planned with it");
+        Map<String, String> values = Map.of(
+                "bottle", bottle,
+                "target", units.show(stop.wanted()),
+                "service", units.show(service),
+                "bench", units.show(stop.bench()),
+                "reference", units.show(stop.reference()),
+                "stop", units.showRoundedDown(stop.reading()));
         if (stop.wanted().compareTo(service) > 0) {
-            notes.add("The target of %s (%s) is above its service pressure of %s; the service pressure counts."
-                    .formatted(bottle, units.show(stop.wanted()), units.show(service)));
+            notes.add(phrases.text("note.target-above-service", values));
         }
         if (stop.cap() == Cap.COLD_BENCH) {
-            notes.add(("The bench is at %s. Warmed up to %s, a bottle shut at %s reads its service pressure of %s:"
-                            + " %s is shut at %s.")
-                    .formatted(
-                            units.show(stop.bench()),
-                            units.show(stop.reference()),
-                            units.showRoundedDown(stop.reading()),
-                            units.show(service),
-                            bottle,
-                            units.showRoundedDown(stop.reading())));
+            notes.add(phrases.text("note.cold-bench", values));
         }
     }
 
     private void addShortfall(List<String> notes, Remedies remedies) {
         GaugePressure shortBy = Objects.requireNonNull(plan.shortBy(), "does not reach");
         GaugePressure lower = remedies.lowerTarget();
+        String reading = units.show(plan.fill().finalReading());
         if (lower == null) {
-            notes.add("No supply that may be opened is above %s, which reads %s: none can give it anything."
-                    .formatted(bottle, units.show(plan.fill().finalReading())));
+            notes.add(phrases.text("note.nothing-above", Map.of("bottle", bottle, "reading", reading)));
         } else {
-            notes.add("The bank brings %s to about %s, %s short of %s. It reaches a target of %s."
-                    .formatted(
-                            bottle,
-                            units.show(plan.fill().finalReading()),
-                            units.show(shortBy),
-                            units.show(plan.stop().reading()),
-                            units.showRoundedDown(lower)));
+            notes.add(phrases.text(
+                    "note.short",
+                    Map.of(
+                            "bottle", bottle,
+                            "reading", reading,
+                            "short", units.show(shortBy),
+                            "stop", units.show(plan.stop().reading()),
+                            "lower", units.showRoundedDown(lower))));
         }
         String exchange = remedies.exchanges().isEmpty()
                 ? null
                 : exchange(remedies.exchanges().get(0));
-        notes.add(exchange == null ? "No exchange of one supply would finish it." : exchange);
+        notes.add(exchange == null ? phrases.text("note.no-exchange", Map.of()) : exchange);
     }
 
     private @Nullable String exchange(ExchangeChoice choice) {
         ExchangeChoice.WithFull full = choice.withFull();
         GaugePressure least = choice.leastReading();
         if (full != null && full.reaches()) {
-            return "A full supply in the place of %s would finish it; such fills then: %s."
-                    .formatted(choice.supply(), full.fillsLeft().inWords(units.pressure()));
+            return phrases.text(
+                    "note.full-exchange",
+                    Map.of("supply", choice.supply(), "fills", full.fillsLeft().inWords(units)));
         }
         return least == null || full != null
                 ? null
-                : "A supply that reads at least %s in the place of %s would finish it."
-                        .formatted(units.showRoundedUp(least), choice.supply());
+                : phrases.text(
+                        "note.least-exchange", Map.of("supply", choice.supply(), "least", units.showRoundedUp(least)));
     }
 
-    private static String suchFills(int n) {
-        return n == 0 ? "no such fill" : String.format(Locale.ROOT, "%,d such fill%s", n, n == 1 ? "" : "s");
+    private String suchFills(int n) {
+        String key = n == 0 ? "such-fills.none" : n == 1 ? "such-fills.one" : "such-fills.many";
+        return phrases.text(key, Map.of("count", Integer.toString(n)));
     }
 }

@@ -1,5 +1,6 @@
 package org.lowfirst.planning;
 
+import java.util.Map;
 import org.lowfirst.planning.PlanRefused.AmbientOutOfRange;
 import org.lowfirst.planning.PlanRefused.BottleAboveLimit;
 import org.lowfirst.planning.PlanRefused.DuplicateName;
@@ -13,72 +14,106 @@ import org.lowfirst.planning.PlanRefused.SupplyUnknown;
 import org.lowfirst.planning.PlanRefused.TemperatureOutOfRange;
 import org.lowfirst.planning.PlanRefused.TooMany;
 import org.lowfirst.planning.PlanRefused.VolumeOutOfRange;
+import org.lowfirst.planning.words.Phrases;
 
 /** Refusals as sentences. */
 final class RefusalWords {
 
-    private RefusalWords() {}
+    private final ShownUnits units;
+    private final Phrases phrases;
 
-    static String of(PlanRefused refused, ShownUnits units) {
-        if (refused instanceof EmptyBank) {
-            return "The bank has no supply. Please add at least one supply with its water volume and reading.";
-        }
-        if (refused instanceof TooMany r) {
-            return "There are %s %s; at most %s can be planned together. Please leave some out."
-                    .formatted(r.measured(), r.what(), r.limit());
-        }
-        if (refused instanceof NameMissing r) {
-            return "The %s in place %s has no name. Please give it the name on its label."
-                    .formatted(r.what(), r.place());
-        }
-        if (refused instanceof DuplicateName r) {
-            return "The name \"%s\" is given to more than one %s. Please give each its own name."
-                    .formatted(r.name(), r.what());
-        }
-        if (refused instanceof SupplyUnknown r) {
-            return "There is no supply \"%s\" in the bank. Please choose from its supplies.".formatted(r.name());
-        }
-        if (refused instanceof ServicePressureMissing r) {
-            return "The service pressure of bottle %s is not known. Please read it from the stamp on its shoulder."
-                    .formatted(r.bottle());
-        }
-        if (refused instanceof BottleAboveLimit r) {
-            return ("Bottle %s reads %s; at this temperature it must not read more than %s (service pressure %s)."
-                            + " Please let it settle and read it again; if it still reads more, do not fill it.")
-                    .formatted(
-                            r.bottle(),
-                            units.show(r.measured()),
-                            units.show(r.limit()),
-                            units.show(r.servicePressure()));
-        }
-        if (refused instanceof FloorAboveStop r) {
-            return "The floor of bottle %s (%s) is above its stop of %s. Please lower the floor or raise the target."
-                    .formatted(r.bottle(), units.show(r.measured()), units.show(r.stop()));
-        }
-        return rangeWords(refused, units);
+    private RefusalWords(ShownUnits units) {
+        this.units = units;
+        phrases = units.phrases();
     }
 
-    private static String rangeWords(PlanRefused refused, ShownUnits units) {
+    static String of(PlanRefused refused, ShownUnits units) {
+        return new RefusalWords(units).of(refused);
+    }
+
+    private String of(PlanRefused refused) {
+        if (refused instanceof EmptyBank) {
+            return phrases.text("refused.empty-bank", Map.of());
+        }
+        if (refused instanceof TooMany r) {
+            return phrases.text(
+                    "refused.too-many",
+                    Map.of(
+                            "measured", Integer.toString(r.measured()),
+                            "what", phrases.noun(r.what()),
+                            "limit", Integer.toString(r.limit())));
+        }
+        if (refused instanceof NameMissing r) {
+            return phrases.text(
+                    "refused.name-missing",
+                    Map.of("what", phrases.noun(r.what()), "place", Integer.toString(r.place())));
+        }
+        if (refused instanceof DuplicateName r) {
+            return phrases.text("refused.duplicate-name", Map.of("name", r.name(), "what", phrases.noun(r.what())));
+        }
+        if (refused instanceof SupplyUnknown r) {
+            return phrases.text("refused.supply-unknown", Map.of("name", r.name()));
+        }
+        if (refused instanceof ServicePressureMissing r) {
+            return phrases.text("refused.service-pressure-missing", Map.of("bottle", r.bottle()));
+        }
+        if (refused instanceof BottleAboveLimit r) {
+            return phrases.text(
+                    "refused.bottle-above-limit",
+                    Map.of(
+                            "bottle", r.bottle(),
+                            "measured", units.show(r.measured()),
+                            "limit", units.show(r.limit()),
+                            "service", units.show(r.servicePressure())));
+        }
+        if (refused instanceof FloorAboveStop r) {
+            return phrases.text(
+                    "refused.floor-above-stop",
+                    Map.of(
+                            "bottle", r.bottle(),
+                            "measured", units.show(r.measured()),
+                            "stop", units.show(r.stop())));
+        }
+        return rangeWords(refused);
+    }
+
+    private String rangeWords(PlanRefused refused) {
         if (refused instanceof VolumeOutOfRange r) {
-            return "The %s (%s) must be %s to %s. Please check the number and its unit."
-                    .formatted(r.what(), units.show(r.measured()), units.show(r.lowest()), units.show(r.highest()));
+            return range(
+                    "refused.out-of-range",
+                    r.what(),
+                    units.show(r.measured()),
+                    units.show(r.lowest()),
+                    units.show(r.highest()));
         }
         if (refused instanceof PressureOutOfRange r) {
-            return "The %s (%s) must be %s to %s. Please check the number and its unit."
-                    .formatted(r.what(), units.show(r.measured()), units.show(r.lowest()), units.show(r.highest()));
+            return range(
+                    "refused.out-of-range",
+                    r.what(),
+                    units.show(r.measured()),
+                    units.show(r.lowest()),
+                    units.show(r.highest()));
         }
         if (refused instanceof AmbientOutOfRange r) {
-            return "The pressure of the surroundings (%s) must be %s to %s. Please check the number and its unit."
-                    .formatted(units.show(r.measured()), units.show(r.lowest()), units.show(r.highest()));
+            return range(
+                    "refused.ambient", "", units.show(r.measured()), units.show(r.lowest()), units.show(r.highest()));
         }
         if (refused instanceof TemperatureOutOfRange r) {
-            return "The %s temperature (%s) must be %s to %s. Please check the number and its unit."
-                    .formatted(r.what(), units.show(r.measured()), units.show(r.lowest()), units.show(r.highest()));
+            return range(
+                    "refused.temperature",
+                    r.what(),
+                    units.show(r.measured()),
+                    units.show(r.lowest()),
+                    units.show(r.highest()));
         }
         if (refused instanceof NoAnswer r) {
-            return "The properties of the gas could not be computed (" + r.reason()
-                    + "). Please check temperature and pressures.";
+            return phrases.text("refused.no-answer", Map.of("reason", r.reason()));
         }
         throw new AssertionError("unhandled " + refused);
+    }
+
+    private String range(String key, String what, String measured, String lowest, String highest) {
+        return phrases.text(
+                key, Map.of("what", phrases.noun(what), "measured", measured, "lowest", lowest, "highest", highest));
     }
 }

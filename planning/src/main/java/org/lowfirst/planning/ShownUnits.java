@@ -8,9 +8,27 @@ import org.lowfirst.gas.Temperature;
 import org.lowfirst.gas.TemperatureUnit;
 import org.lowfirst.gas.Volume;
 import org.lowfirst.gas.VolumeUnit;
+import org.lowfirst.planning.words.Phrases;
 
-/** The units in which sentences show quantities to people; full precision stays in the values. */
-public record ShownUnits(PressureUnit pressure, TemperatureUnit temperature, VolumeUnit volume) {
+/**
+ * The units and the language in which sentences show quantities to people; full precision stays in the values.
+ *
+ * @param language of the sentences; numbers are written as in English in all of them
+ */
+public record ShownUnits(PressureUnit pressure, TemperatureUnit temperature, VolumeUnit volume, Locale language) {
+
+    /** In English. */
+    public ShownUnits(PressureUnit pressure, TemperatureUnit temperature, VolumeUnit volume) {
+        this(pressure, temperature, volume, Locale.ENGLISH);
+    }
+
+    public ShownUnits in(Locale other) {
+        return new ShownUnits(pressure, temperature, volume, other);
+    }
+
+    Phrases phrases() {
+        return Phrases.in(language);
+    }
 
     public static final ShownUnits US = new ShownUnits(PressureUnit.PSI, TemperatureUnit.FAHRENHEIT, VolumeUnit.LITRE);
     public static final ShownUnits METRIC = new ShownUnits(PressureUnit.BAR, TemperatureUnit.CELSIUS, VolumeUnit.LITRE);

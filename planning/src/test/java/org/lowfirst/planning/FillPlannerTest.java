@@ -4,7 +4,6 @@ import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.lowfirst.gas.PressureUnit.BAR;
-import static org.lowfirst.gas.PressureUnit.PSI;
 import static org.lowfirst.planning.Planned.bank;
 import static org.lowfirst.planning.Planned.bottle;
 import static org.lowfirst.planning.Planned.order;
@@ -50,7 +49,7 @@ final class FillPlannerTest {
         assertThat(plan.reaches()).isTrue();
         assertThat(plan.fill().steps()).isEmpty();
         assertThat(plan.fill().skipped()).extracting(Skipped::reason).containsOnly(SkipReason.NOT_NEEDED);
-        assertThat(plan.fillsLeft().inWords(BAR)).isEqualTo("none needed");
+        assertThat(plan.fillsLeft().inWords(ShownUnits.METRIC)).isEqualTo("none needed");
         assertThat(plan.notes(ShownUnits.METRIC)).containsExactly("R1 is at its target already; no valve is opened.");
     }
 
@@ -80,7 +79,7 @@ final class FillPlannerTest {
     void aTinyTopUpFromALargeBankIsNotCountedForEver() {
         FillPlan plan = plan(planner, bank(50, BAR, 200, 220, 220, 220), bottle("R1", 0.1, 99.9, 100, 200, BAR));
         assertThat(plan.fillsLeft()).isEqualTo(new FillsLeft(FillsLeft.MOST, null));
-        assertThat(plan.fillsLeft().inWords(BAR)).isEqualTo("9999 or more");
+        assertThat(plan.fillsLeft().inWords(ShownUnits.METRIC)).isEqualTo("9999 or more");
     }
 
     @Test
@@ -141,13 +140,14 @@ final class FillPlannerTest {
     @Test
     void fillsLeftReadLikeSpeech() {
         GaugePressure next = GaugePressure.ofPsi(1449.6);
-        assertThat(new FillsLeft(0, next).inWords(PSI)).isEqualTo("none; the next would stop at about 1,450 psi");
-        assertThat(new FillsLeft(1, next).inWords(PSI)).isEqualTo("1, and a 2nd to about 1,450 psi");
-        assertThat(new FillsLeft(2, next).inWords(PSI)).startsWith("2, and a 3rd");
-        assertThat(new FillsLeft(10, next).inWords(PSI)).startsWith("10, and an 11th");
-        assertThat(new FillsLeft(11, next).inWords(PSI)).startsWith("11, and a 12th");
-        assertThat(new FillsLeft(17, next).inWords(PSI)).startsWith("17, and an 18th");
-        assertThat(new FillsLeft(20, next).inWords(PSI)).startsWith("20, and a 21st");
-        assertThat(new FillsLeft(110, next).inWords(PSI)).startsWith("110, and a 111th");
+        assertThat(new FillsLeft(0, next).inWords(ShownUnits.US))
+                .isEqualTo("none; the next would stop at about 1,450 psi");
+        assertThat(new FillsLeft(1, next).inWords(ShownUnits.US)).isEqualTo("1, and a 2nd to about 1,450 psi");
+        assertThat(new FillsLeft(2, next).inWords(ShownUnits.US)).startsWith("2, and a 3rd");
+        assertThat(new FillsLeft(10, next).inWords(ShownUnits.US)).startsWith("10, and an 11th");
+        assertThat(new FillsLeft(11, next).inWords(ShownUnits.US)).startsWith("11, and a 12th");
+        assertThat(new FillsLeft(17, next).inWords(ShownUnits.US)).startsWith("17, and an 18th");
+        assertThat(new FillsLeft(20, next).inWords(ShownUnits.US)).startsWith("20, and a 21st");
+        assertThat(new FillsLeft(110, next).inWords(ShownUnits.US)).startsWith("110, and a 111th");
     }
 }

@@ -51,7 +51,7 @@ final class PlainFillScenarioTest {
     void sevenFillsAreLeftAndAnEighthStopsShort() {
         assertThat(plan.fillsLeft().complete()).isEqualTo(7);
         assertThat(requireNonNull(plan.fillsLeft().nextStopsAt()).toBar()).isEqualTo(147.1, TENTH);
-        assertThat(plan.fillsLeft().inWords(BAR)).isEqualTo("7, and an 8th to about 147 bar");
+        assertThat(plan.fillsLeft().inWords(ShownUnits.METRIC)).isEqualTo("7, and an 8th to about 147 bar");
     }
 
     @Test

@@ -78,6 +78,6 @@ final class WorkedFillsReferenceTest {
         assertThat(readings(plan.fill().bankAfter(), PSI)[0]).isEqualTo(2093.28, HUNDREDTH);
         assertThat(plan.fillsLeft().complete()).isEqualTo(1);
         assertThat(requireNonNull(plan.fillsLeft().nextStopsAt()).toPsi()).isEqualTo(1988.59, HUNDREDTH);
-        assertThat(plan.fillsLeft().inWords(PSI)).isEqualTo("1, and a 2nd to about 1,989 psi");
+        assertThat(plan.fillsLeft().inWords(ShownUnits.US)).isEqualTo("1, and a 2nd to about 1,989 psi");
     }
 }

@@ -62,7 +62,7 @@ public final class SpreadingAPlan {
                         .map(stage -> words(stage.bottle(), units))
                         .toList(),
                 words(spread.reach(), units),
-                fillsLeft(spread, units.pressure()),
+                fillsLeft(spread, units),
                 history.notes());
     }
 
@@ -106,11 +106,13 @@ public final class SpreadingAPlan {
     }
 
     /** "113 bar, within 3"; a stop reading has no spread. */
-    private static String words(Spread spread, ShownUnits units) {
+    private String words(Spread spread, ShownUnits units) {
         PressureUnit unit = units.pressure();
         String expected = units.show(spread.expected());
         double within = spread.within95().to(unit);
-        return within <= 0.0 ? expected : expected + ", within " + rounded(within, unit);
+        return within <= 0.0
+                ? expected
+                : wording.text("spread.within", Map.of("expected", expected, "within", rounded(within, unit)));
     }
 
     private static String rounded(double value, PressureUnit unit) {
@@ -119,9 +121,9 @@ public final class SpreadingAPlan {
                 : String.format(Locale.ROOT, "%.0f", Math.max(1.0, Math.ceil(value)));
     }
 
-    private String fillsLeft(FillSpread spread, PressureUnit unit) {
+    private String fillsLeft(FillSpread spread, ShownUnits units) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(spread.plan().fillsLeft().inWords(unit));
+        sentences.add(spread.plan().fillsLeft().inWords(units));
         CountedFill last = spread.last();
         if (last != null && last.number() > 1) {
             sentences.add(chance("fills.last", last));

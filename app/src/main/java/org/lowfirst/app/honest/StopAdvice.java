@@ -1,8 +1,8 @@
 package org.lowfirst.app.honest;
 
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import org.lowfirst.planning.warm.Caution;
 import org.lowfirst.planning.warm.StopPlan;
 import org.lowfirst.station.Bottle;
 import org.lowfirst.station.WarmStop;
@@ -25,7 +25,9 @@ public record StopAdvice(
     }
 
     /** Cautions in words, to be shown with it. */
-    public List<String> cautions() {
-        return plan.cautions().stream().map(Caution::sentence).toList();
+    public List<String> cautions(Locale language) {
+        return plan.cautions().stream()
+                .map(caution -> caution.sentence(language))
+                .toList();
     }
 }

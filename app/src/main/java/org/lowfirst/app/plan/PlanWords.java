@@ -32,7 +32,7 @@ final class PlanWords {
         FillsLeft left = plan.fillsLeft();
         if (left.complete() > 0) {
             sentences.add("Such fills for " + plan.request().bottle().name() + " in this bank: "
-                    + left.inWords(file.units().pressure()) + ".");
+                    + left.inWords(file.units()) + ".");
         }
         sentences.addAll(plan.notes(file.units()));
         return sentences;

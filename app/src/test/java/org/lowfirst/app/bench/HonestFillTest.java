@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -198,7 +199,7 @@ class HonestFillTest {
         assertThat(allowed.plan().stop().reading().toBar()).isBetween(220.0, 260.0);
         assertThat(allowed.plan().ifShutAtStop().atReference().toBar()).isLessThanOrEqualTo(200.0 + 1e-6);
         assertThat(allowed.permission()).isEqualTo(permission);
-        assertThat(allowed.cautions()).anyMatch(text -> text.contains("marked service pressure"));
+        assertThat(allowed.cautions(Locale.ENGLISH)).anyMatch(text -> text.contains("marked service pressure"));
         station.recorded(
                 station.benches.allowingWarmStops().forbid(BENCH, new ForbidWarmStop("Ida"), station.submission()));
         assertThat(station.benches.allowingWarmStops().permission(BENCH)).isEmpty();

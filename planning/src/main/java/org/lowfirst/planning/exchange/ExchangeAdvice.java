@@ -57,7 +57,7 @@ public record ExchangeAdvice(
                 "Order now and send back %s: it returns gas worth %.2f and leaves %s.",
                 which,
                 best.worthReturned(),
-                best.fillsLeft().inWords(units.pressure()));
+                best.fillsLeft().inWords(units));
     }
 
     private static String fills(int number) {

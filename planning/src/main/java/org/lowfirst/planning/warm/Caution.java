@@ -1,30 +1,26 @@
 package org.lowfirst.planning.warm;
 
+import java.util.Locale;
+import java.util.Map;
+import org.lowfirst.planning.words.Phrases;
+
 /** What has to be said with a plan; the sentence is for people, the name is stable. */
 public enum Caution {
     /** Always. */
-    FOLLOW_MARKING_AND_LOCAL_RULES(
-            "The cylinder's marking, the maker's instructions, local codes and licensed practice come first."),
+    FOLLOW_MARKING_AND_LOCAL_RULES,
     /** Always. */
-    OPEN_SLOWLY("Open valves slowly: gas that is let in at once heats up where it is stopped."),
+    OPEN_SLOWLY,
     /** Whenever temperatures of the gas come in. */
-    COMPUTED_TEMPERATURE("The gas temperature is an estimate. A gauge and a thermometer come before it."),
+    COMPUTED_TEMPERATURE,
     /** The wall was sized, not weighed. */
-    ASSUMED_WALL("The mass of the wall is assumed from service pressure and volume; weigh the bottle to replace it."),
+    ASSUMED_WALL,
     /** Warm-stop compensation is on. */
-    COMPENSATION_ON(
-            "The gauge will show more than the marked service pressure while the gas is warm. The bench's responsible"
-                    + " person has turned this on and named the rule that is followed."),
+    COMPENSATION_ON,
     /** The bottle reads more than its marking allows. */
-    ABOVE_SERVICE_PRESSURE("The gauge shows more than the marked service pressure. Shut the valve and let it settle.");
+    ABOVE_SERVICE_PRESSURE;
 
-    private final String sentence;
-
-    Caution(String sentence) {
-        this.sentence = sentence;
-    }
-
-    public String sentence() {
-        return sentence;
+    public String sentence(Locale language) {
+        return Phrases.in(language)
+                .text("caution." + name().toLowerCase(Locale.ROOT).replace('_', '-'), Map.of());
     }
 }

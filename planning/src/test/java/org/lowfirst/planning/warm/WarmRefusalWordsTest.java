@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.lowfirst.gas.GaugePressure;
@@ -61,7 +62,9 @@ class WarmRefusalWordsTest {
     @Test
     void noCautionCallsAnythingSafe() {
         for (Caution caution : Caution.values()) {
-            assertThat(caution.sentence()).doesNotContainIgnoringCase("safe").endsWith(".");
+            assertThat(caution.sentence(Locale.ENGLISH))
+                    .doesNotContainIgnoringCase("safe")
+                    .endsWith(".");
         }
     }
 }

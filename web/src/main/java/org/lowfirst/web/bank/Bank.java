@@ -125,7 +125,7 @@ final class Bank {
                         figures.pressure(found.gauge()),
                         figures.pressureWithUnit(plan.stop().reading()));
         String names = same.stream().map(one -> one.details().name()).collect(Collectors.joining(", "));
-        return List.of(new Gives(kind, names, plan.fillsLeft().inWords(figures.pressureUnitOf())));
+        return List.of(new Gives(kind, names, plan.fillsLeft().inWords(now.shownUnits())));
     }
 
     private String kind(Bottle bottle) {

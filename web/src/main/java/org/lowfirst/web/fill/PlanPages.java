@@ -7,13 +7,11 @@ import org.lowfirst.app.bench.Recording;
 import org.lowfirst.planning.FillPlan;
 import org.lowfirst.planning.PlanOutcome;
 import org.lowfirst.planning.PlanRefused;
-import org.lowfirst.planning.ShownUnits;
 import org.lowfirst.station.Bottle;
 import org.lowfirst.station.Command.StartFill;
 import org.lowfirst.station.FillId;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.StatedPressure;
-import org.lowfirst.station.Units;
 import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.fill.PlanPage.BottleLine;
 import org.lowfirst.web.fill.PlanPage.PlanSheet;
@@ -103,8 +101,7 @@ public final class PlanPages {
     }
 
     private static Form faulty(PlanRefused refused, Wish wish, BenchNow now) {
-        Units units = now.bench().settings().units();
-        String sentence = refused.inWords(new ShownUnits(units.pressure(), units.temperature(), units.volume()));
+        String sentence = refused.inWords(now.shownUnits());
         boolean ofBottle = refused instanceof PlanRefused.BottleAboveLimit;
         return wish.form().faulting(ofBottle ? "before" : "form", sentence);
     }

@@ -167,7 +167,7 @@ final class PlanWriter {
     }
 
     private String left(FillsLeft left) {
-        return left.inWords(figures.pressureUnitOf());
+        return left.inWords(now.shownUnits());
     }
 
     /** The bank afterwards, e.g. "A 60, B 113, C 186 bar". */

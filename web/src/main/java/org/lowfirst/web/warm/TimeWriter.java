@@ -9,7 +9,6 @@ import org.lowfirst.app.honest.Outcome;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.TemperatureUnit;
-import org.lowfirst.planning.warm.Caution;
 import org.lowfirst.planning.warm.FastestFill;
 import org.lowfirst.planning.warm.FillInTime.PaceOutcome;
 import org.lowfirst.planning.warm.FillSchedule;
@@ -59,7 +58,9 @@ final class TimeWriter {
                 fastest == null ? "" : fastest(fastest),
                 picture(schedule),
                 limits.stream().map(this::limit).toList(),
-                schedule.cautions().stream().map(Caution::sentence).toList());
+                schedule.cautions().stream()
+                        .map(caution -> caution.sentence(words.locale()))
+                        .toList());
     }
 
     private static String percent(double value) {

@@ -49,6 +49,11 @@ public final class Words {
         return tag.equals("und") ? "en" : tag;
     }
 
+    /** The same as a locale. */
+    public Locale locale() {
+        return Locale.forLanguageTag(language());
+    }
+
     boolean has(String key) {
         return texts.containsKey(key);
     }

@@ -9,6 +9,7 @@ import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Oxygen;
 import org.lowfirst.gas.ReferenceCondition;
 import org.lowfirst.gas.Temperature;
+import org.lowfirst.planning.ShownUnits;
 import org.lowfirst.planning.warm.SnapOpening;
 import org.lowfirst.station.Bench;
 import org.lowfirst.station.BenchId;
@@ -17,6 +18,7 @@ import org.lowfirst.station.Reading;
 import org.lowfirst.station.RuleSet;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedTemperature;
+import org.lowfirst.station.Units;
 import org.lowfirst.transfer.warm.Answer;
 import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.figures.Times;
@@ -39,6 +41,12 @@ public record BenchNow(Bench bench, Words words, Times times, Instant now) {
 
     public Figures figures() {
         return new Figures(bench.settings().units());
+    }
+
+    /** Units and language of sentences about plans. */
+    public ShownUnits shownUnits() {
+        Units units = bench.settings().units();
+        return new ShownUnits(units.pressure(), units.temperature(), units.volume(), words.locale());
     }
 
     public Place place() {
