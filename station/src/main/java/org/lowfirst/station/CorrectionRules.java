@@ -13,6 +13,12 @@ final class CorrectionRules {
         if (counted == null || counted instanceof Fact.BenchOpened) {
             return Refused.of(Rule.ENTRY_NOT_CORRECTABLE, subject);
         }
+        if (counted instanceof MoneyFact money) {
+            Refused settled = MoneyRules.settled(bench.areas().accounts(), money);
+            if (settled != null) {
+                return settled;
+            }
+        }
         if (correct.reason().isBlank()) {
             return Refused.of(Rule.REASON_EMPTY, subject);
         }

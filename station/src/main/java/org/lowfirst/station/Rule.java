@@ -57,6 +57,32 @@ public enum Rule {
     WARM_STOP_NEEDS_A_RULE,
     /** A rule book must read back as one. */
     RULE_BOOK_MALFORMED,
+    /** No such currency is paid in. */
+    CURRENCY_UNKNOWN,
+    /** The accounts of a bench are kept in one currency. */
+    CURRENCY_OTHER,
+    PRICE_BELOW_ZERO,
+    GUEST_PERCENT_OUT_OF_RANGE,
+    /** Above zero, and no finer than the currency can be paid. */
+    ROUNDING_STEP_NOT_PAYABLE,
+    QUANTITY_DECIMALS_OUT_OF_RANGE,
+    /** A day nobody can mean: too long ago, or not here yet. */
+    DAY_OUT_OF_RANGE,
+    /** A closed month stays as it is. */
+    DAY_IN_CLOSED_MONTH,
+    DAYS_BACKWARDS,
+    DAY_COUNT_OUT_OF_RANGE,
+    SERIAL_EMPTY,
+    AMOUNT_ZERO,
+    /** What the supplier gave back. */
+    AMOUNT_BELOW_ZERO(true),
+    AMOUNT_TOO_FINE,
+    MONTH_NOT_OVER,
+    MONTH_ALREADY_CLOSED,
+    /** Lines of an earlier month are open. */
+    EARLIER_MONTH_OPEN,
+    /** A month is never opened again. */
+    MONTH_STAYS_CLOSED,
     TEMPERATURE_OUT_OF_RANGE,
     TIME_IN_FUTURE,
     TIME_BEFORE_START,

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -52,6 +53,11 @@ class ClosedSetTest {
                     "Ben", Set.of(Role.SUPERVISED), null, new Attest(LocalDate.of(2027, 5, 31), "Ida")))),
             new Command.Enter(new CrewFact.PersonLeft("Ida", "moved away")),
             new Command.Enter(new MoneyFact.FillBilled(Larkmoor.FILL, "M. Ash", false)),
+            new Command.Enter(new MoneyFact.TariffSet(MoneyRulesTest.DAY, MoneyRulesTest.tariff("0.011"))),
+            new Command.Enter(MoneyRulesTest.cost(CostKind.DELIVERY, "48.50")),
+            new Command.Enter(new MoneyFact.RentAgreed(MoneyRulesTest.DAY, MoneyRulesTest.rent("0.245"))),
+            new Command.Enter(new MoneyFact.RentBilled("17", MoneyRulesTest.DAY, MoneyRulesTest.stay(10))),
+            new Command.Enter(new MoneyFact.MonthClosed(YearMonth.of(2026, 5), "Ida")),
             new Command.Enter(new CareFact.UpkeepEnded("hose 2", "cut up")),
             new Command.Enter(new StandFact.SupplyReleased(Larkmoor.A)),
             new Command.Enter(new StandFact.SupplyHeldBack(Larkmoor.A, "for the squad")),

@@ -32,6 +32,10 @@ final class Journal {
         return this;
     }
 
+    List<Entry> entries() {
+        return List.copyOf(entries);
+    }
+
     Entry entry(long seq) {
         return entries.get((int) seq - 1);
     }

@@ -217,7 +217,7 @@ final class Parts {
         return new Payload().with(name, value.toPlainString()).with("unit", symbol);
     }
 
-    private static BigDecimal decimal(Payload p, String name) {
+    static BigDecimal decimal(Payload p, String name) {
         String text = p.text(name);
         try {
             return new BigDecimal(text);

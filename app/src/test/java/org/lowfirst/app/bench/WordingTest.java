@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -18,6 +19,7 @@ import org.lowfirst.app.words.Wording;
 import org.lowfirst.station.Bench;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.CareFact;
+import org.lowfirst.station.CostKind;
 import org.lowfirst.station.CrewFact;
 import org.lowfirst.station.Delivery;
 import org.lowfirst.station.Fact;
@@ -84,6 +86,12 @@ class WordingTest {
                             "Ida left the bench: moved away.",
                             "Fill billed to M. Ash.",
                             "Fill billed to M. Ash, as a guest.",
+                            "Prices from 2026-06-14: 0.011 EUR a standard litre, 0 a fill, at least 1.50, guests 20 % more.",
+                            "Gas of 2026-06-14 for supply K 4711: 48.50 EUR.",
+                            "Delivery of 2026-06-14: 48.50 EUR.",
+                            "Rent from 2026-06-14: 48.50 EUR a cylinder and day.",
+                            "Rent on bill 17 for supply K 4711, 2026-06-14 to 2026-06-14: 48.50 EUR.",
+                            "2026-05 closed by Ida.",
                             "Upkeep of hose 2 ended: cut up.",
                             "Supply A is used by its rank again.",
                             "Supply A is held back: for the squad.",
@@ -141,6 +149,12 @@ class WordingTest {
                 new CrewFact.PersonLeft("Ida", "moved away"),
                 new MoneyFact.FillBilled(FILL, "M. Ash", false),
                 new MoneyFact.FillBilled(FILL, "M. Ash", true),
+                MoneyExamples.tariff("0.011", "1.50", "20"),
+                MoneyExamples.cost(CostKind.CONTENT, "K 4711", "48.50"),
+                MoneyExamples.cost(CostKind.DELIVERY, null, "48.50"),
+                MoneyExamples.rent("48.50"),
+                MoneyExamples.billed("17", "K 4711", MoneyExamples.DAY, MoneyExamples.DAY, 1, "48.50", "48.50"),
+                new MoneyFact.MonthClosed(YearMonth.of(2026, 5), "Ida"),
                 new CareFact.UpkeepEnded("hose 2", "cut up"),
                 new StandFact.SupplyReleased(a),
                 new StandFact.SupplyHeldBack(a, "for the squad"),

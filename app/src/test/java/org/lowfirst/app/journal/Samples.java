@@ -3,6 +3,7 @@ package org.lowfirst.app.journal;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,13 +12,16 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.PressureUnit;
+import org.lowfirst.gas.ReferenceCondition;
 import org.lowfirst.gas.TemperatureUnit;
 import org.lowfirst.gas.VolumeUnit;
 import org.lowfirst.station.Attest;
 import org.lowfirst.station.BenchId;
+import org.lowfirst.station.BilledStay;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.CareFact;
+import org.lowfirst.station.CostKind;
 import org.lowfirst.station.CrewFact;
 import org.lowfirst.station.Delivery;
 import org.lowfirst.station.EntryKey;
@@ -37,7 +41,13 @@ import org.lowfirst.station.Settings;
 import org.lowfirst.station.Stage;
 import org.lowfirst.station.StandFact;
 import org.lowfirst.station.StatedAbsolutePressure;
+import org.lowfirst.station.StatedCost;
+import org.lowfirst.station.StatedMoney;
 import org.lowfirst.station.StatedPressure;
+import org.lowfirst.station.StatedPrices;
+import org.lowfirst.station.StatedRent;
+import org.lowfirst.station.StatedRounding;
+import org.lowfirst.station.StatedTariff;
 import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.station.StatedVolume;
 import org.lowfirst.station.SupplyDetails;
@@ -47,6 +57,8 @@ import org.lowfirst.station.Units;
 import org.lowfirst.station.VolumeBasis;
 import org.lowfirst.station.WarmStop;
 import org.lowfirst.station.WaterVolume;
+import org.lowfirst.station.charges.DayCount;
+import org.lowfirst.station.charges.GasUnit;
 
 /** One fact of each kind, with every member filled and with the optional ones left out. */
 final class Samples {
@@ -178,6 +190,7 @@ final class Samples {
                 "person.described.least", new CrewFact.PersonDescribed(new PersonDetails("Ben", Set.of(), null, null)));
         facts.put("person.left", new CrewFact.PersonLeft("Ida", "moved away"));
         facts.put("fill.billed", new MoneyFact.FillBilled(new FillId("fill-1"), "M. Ash", true));
+        putMoney(facts);
         facts.put("upkeep.ended", new CareFact.UpkeepEnded("hose 2", "cut up"));
         facts.put("supply.released", new StandFact.SupplyReleased(new SupplyId("s-a")));
         putStand(facts);
@@ -198,6 +211,45 @@ final class Samples {
         facts.put("exchange.begun", new StandFact.ExchangeBegun(A));
         facts.put("exchange.made", new StandFact.ExchangeMade(A, B));
         facts.put("exchange.broken-off", new StandFact.ExchangeBrokenOff(A, "not delivered"));
+    }
+
+    private static void putMoney(Map<String, Fact> facts) {
+        StatedRounding rounding = new StatedRounding(StatedRounding.Way.HALF_UP, new BigDecimal("0.01"));
+        StatedPrices prices = new StatedPrices(
+                new BigDecimal("0.0110"), new BigDecimal("0"), new BigDecimal("1.50"), new BigDecimal("20"));
+        LocalDate day = LocalDate.of(2026, 6, 14);
+        facts.put(
+                "tariff.set",
+                new MoneyFact.TariffSet(
+                        day,
+                        new StatedTariff(
+                                "EUR", GasUnit.STANDARD_LITRE, ReferenceCondition.ISO_15C_1ATM, 1, prices, rounding)));
+        facts.put(
+                "tariff.set.us",
+                new MoneyFact.TariffSet(
+                        day,
+                        new StatedTariff(
+                                "USD",
+                                GasUnit.STANDARD_CUBIC_FOOT,
+                                ReferenceCondition.US_70F_1ATM,
+                                2,
+                                prices,
+                                new StatedRounding(StatedRounding.Way.HALF_EVEN, new BigDecimal("0.05")))));
+        StatedMoney money = new StatedMoney(new BigDecimal("48.50"), "EUR");
+        facts.put(
+                "cost.entered",
+                new MoneyFact.CostEntered(new StatedCost(CostKind.CONTENT, day, "K 4711", money, "bill 17")));
+        facts.put(
+                "cost.entered.least",
+                new MoneyFact.CostEntered(new StatedCost(CostKind.DELIVERY, day, null, money, "")));
+        StatedMoney perDay = new StatedMoney(new BigDecimal("0.245"), "EUR");
+        facts.put(
+                "rent.agreed", new MoneyFact.RentAgreed(day, new StatedRent(perDay, rounding, DayCount.BOTH_ENDS, 3)));
+        facts.put(
+                "rent.billed",
+                new MoneyFact.RentBilled(
+                        "bill 17", day, new BilledStay("K 4711", day.minusDays(9), day, 10, perDay, money)));
+        facts.put("month.closed", new MoneyFact.MonthClosed(YearMonth.of(2026, 5), "Ida"));
     }
 
     /** The kinds of a sealed type, however it is grouped. */
