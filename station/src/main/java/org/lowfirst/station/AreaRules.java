@@ -9,7 +9,7 @@ final class AreaRules {
 
     static @Nullable Refused check(Bench bench, AreaFact fact, Circumstances circumstances) {
         if (fact instanceof GateFact f) {
-            return GateRules.check(f);
+            return GateRules.check(bench, f, circumstances);
         } else if (fact instanceof CrewFact f) {
             return CrewRules.check(bench, f, circumstances);
         } else if (fact instanceof MoneyFact f) {

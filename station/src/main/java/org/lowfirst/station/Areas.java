@@ -19,4 +19,8 @@ public record Areas(Gate gate, Crew crew, Accounts accounts, Care care, Stand st
         }
         throw new AssertionError("unhandled " + fact);
     }
+
+    Areas with(Gate changed) {
+        return new Areas(changed, crew, accounts, care, stand);
+    }
 }

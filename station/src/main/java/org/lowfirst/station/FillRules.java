@@ -1,5 +1,7 @@
 package org.lowfirst.station;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Instant;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
@@ -44,9 +46,22 @@ final class FillRules {
         if (target.value().signum() <= 0) {
             return new Refused(Rule.TARGET_NOT_ABOVE_ZERO, bottle.name(), target, null);
         }
-        return target.compareTo(bottle.servicePressure()) > 0
-                ? new Refused(Rule.TARGET_ABOVE_SERVICE_PRESSURE, bottle.name(), target, bottle.servicePressure())
+        StatedPressure limit = limit(id, bottle.servicePressure());
+        return target.compareTo(limit) > 0
+                ? new Refused(Rule.TARGET_ABOVE_SERVICE_PRESSURE, bottle.name(), target, limit)
                 : null;
+    }
+
+    /** The marked pressure, or what a plus-rating that counts makes of it. */
+    private StatedPressure limit(BottleId id, StatedPressure marked) {
+        if (bench.areas().gate().papersOf(id).plus() == null) {
+            return marked;
+        }
+        return Judging.rated(bench, id, circumstances.day())
+                .filter(rated -> rated.compareTo(marked.gauge()) > 0)
+                .map(rated -> new StatedPressure(
+                        BigDecimal.valueOf(rated.to(marked.unit())).setScale(1, RoundingMode.HALF_UP), marked.unit()))
+                .orElse(marked);
     }
 
     private @Nullable Refused stageOf(OpenFill fill, Stage stage) {

@@ -146,6 +146,7 @@ final class Ledger {
                     new OpenFill(
                             f.fill(), f.bottle(), f.target(), entry.origin().effectiveAt(), f.before(), List.of()));
             read(f.bottle(), f.before());
+            areas = areas.with(areas.gate().afterStart(f.bottle()));
         } else if (fact instanceof Fact.StageRecorded f) {
             openFills.computeIfPresent(f.fill(), (key, fill) -> {
                 List<Stage> stages = new ArrayList<>(fill.stages());
@@ -156,6 +157,7 @@ final class Ledger {
             OpenFill fill = openFills.get(f.fill());
             if (fill != null) {
                 read(fill.bottle(), f.stage().bottleAfter());
+                countFirstStage(fill);
             }
         } else if (fact instanceof Fact.FillFinished f) {
             OpenFill fill = openFills.remove(f.fill());
@@ -167,8 +169,16 @@ final class Ledger {
         } else if (fact instanceof Fact.FillRecorded f) {
             f.stages().forEach(this::takeStage);
             read(f.bottle(), f.after());
+            areas = areas.with(areas.gate().afterFill(f.bottle()));
         } else {
             throw new AssertionError("unhandled " + fact);
+        }
+    }
+
+    /** However many stages a fill has, and however it ends, it is one. */
+    private void countFirstStage(OpenFill fill) {
+        if (fill.stages().size() == 1) {
+            areas = areas.with(areas.gate().afterFill(fill.bottle()));
         }
     }
 

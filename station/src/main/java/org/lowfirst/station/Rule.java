@@ -83,6 +83,17 @@ public enum Rule {
     EARLIER_MONTH_OPEN,
     /** A month is never opened again. */
     MONTH_STAYS_CLOSED,
+    TEST_PRESSURE_NOT_ABOVE_ZERO,
+    TESTED_BEFORE_MADE,
+    FILLS_BELOW_ZERO,
+    ANSWERS_MISSING,
+    NOTHING_TO_SET_ASIDE,
+    /** Who fills cannot set a refusal aside alone. */
+    SECOND_PERSON_NEEDED,
+    /** Some refusals stand whoever asks. */
+    NEVER_SET_ASIDE,
+    /** The gate refuses the bottle today; why is in its judgement. */
+    BOTTLE_UNFIT,
     TEMPERATURE_OUT_OF_RANGE,
     TIME_IN_FUTURE,
     TIME_BEFORE_START,

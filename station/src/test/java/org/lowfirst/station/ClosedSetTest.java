@@ -9,10 +9,13 @@ import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.lowfirst.station.rules.Answer;
 import org.lowfirst.station.rules.BuiltInBooks;
+import org.lowfirst.station.rules.PlusEntry;
 import org.lowfirst.station.rules.RuleBookText;
 
 /** Every fact and command of the closed sets is handled everywhere; there is one example of each. */
@@ -49,6 +52,15 @@ class ClosedSetTest {
             new Command.AllowWarmStop(new WarmStop("Ida", "bench table")),
             new Command.ForbidWarmStop("Ida"),
             new Command.Enter(new GateFact.RuleBookAdopted(RuleBookText.write(BuiltInBooks.us()))),
+            new Command.Enter(new GateFact.BottleMarked(Larkmoor.M_03, Markings.steel())),
+            new Command.Enter(new GateFact.PlusRatingEntered(Larkmoor.M_03, new PlusEntry("report 7", "Ida"))),
+            new Command.Enter(new GateFact.PlusRatingWithdrawn(Larkmoor.M_03, "report was for another")),
+            new Command.Enter(
+                    new GateFact.ConditionAnswered(Larkmoor.M_03, Markings.DAY, Map.of("cracked", Answer.NO), "Ida")),
+            new Command.Enter(new GateFact.BottleFoundOpen(Larkmoor.M_03, Markings.DAY)),
+            new Command.Enter(new GateFact.EmptyBottleInspected(Larkmoor.M_03, Markings.DAY, "test shop")),
+            new Command.Enter(new GateFact.HammerTested(Larkmoor.M_03, Markings.DAY, "Ida")),
+            new Command.Enter(Markings.setAside("Ida", "Tom")),
             new Command.Enter(new CrewFact.PersonDescribed(new PersonDetails(
                     "Ben", Set.of(Role.SUPERVISED), null, new Attest(LocalDate.of(2027, 5, 31), "Ida")))),
             new Command.Enter(new CrewFact.PersonLeft("Ida", "moved away")),
@@ -89,14 +101,16 @@ class ClosedSetTest {
 
     @Test
     void eachCommandIsDecided() {
-        Journal idle = Journal.given(new Fact.GaugeDescribed(GAUGE));
+        Journal idle = Markings.given(new Fact.GaugeDescribed(GAUGE));
+        Journal doubtful = Markings.given(new GateFact.BottleMarked(Larkmoor.M_03, Markings.unsure()));
         Journal filling = Journal.given(
                 new Fact.FillStarted(Larkmoor.FILL, Larkmoor.M_03, Larkmoor.bar("150"), Larkmoor.reads("40", 5)));
         for (Command command : COMMANDS) {
             boolean needsFill = command instanceof Command.RecordStage
                     || command instanceof Command.FinishFill
                     || command instanceof Command.AbandonFill;
-            Decision decision = (needsFill ? filling : idle).when(command);
+            boolean needsDoubt = command.fact() instanceof GateFact.RefusalsSetAside;
+            Decision decision = (needsFill ? filling : needsDoubt ? doubtful : idle).when(command);
             if (command instanceof Command.OpenBench) {
                 assertThat(decision).isInstanceOf(Refused.class);
             } else {

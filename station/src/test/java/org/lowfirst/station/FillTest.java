@@ -20,7 +20,7 @@ class FillTest {
 
     @Test
     void aFillStartsFromTheBottlesReading() {
-        Decision decision = given().when(new Command.StartFill(FILL, M_03, bar("150"), reads("40", 5)));
+        Decision decision = Markings.given().when(new Command.StartFill(FILL, M_03, bar("150"), reads("40", 5)));
         assertThat(decision).isEqualTo(new Accepted(List.of(STARTED)));
     }
 

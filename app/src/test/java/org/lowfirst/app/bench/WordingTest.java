@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -27,13 +28,23 @@ import org.lowfirst.station.FillId;
 import org.lowfirst.station.GateFact;
 import org.lowfirst.station.GaugeDetails;
 import org.lowfirst.station.GaugeUse;
+import org.lowfirst.station.MarkedPlate;
+import org.lowfirst.station.Marking;
 import org.lowfirst.station.MoneyFact;
 import org.lowfirst.station.PersonDetails;
+import org.lowfirst.station.Refusal;
 import org.lowfirst.station.Stage;
+import org.lowfirst.station.StampLine;
 import org.lowfirst.station.StandFact;
 import org.lowfirst.station.SupplyDetails;
 import org.lowfirst.station.SupplyId;
 import org.lowfirst.station.WarmStop;
+import org.lowfirst.station.rules.Advice;
+import org.lowfirst.station.rules.Answer;
+import org.lowfirst.station.rules.PlusEntry;
+import org.lowfirst.station.rules.Service;
+import org.lowfirst.station.rules.WallMaterial;
+import org.lowfirst.station.stamp.Convention;
 
 class WordingTest {
 
@@ -82,6 +93,16 @@ class WordingTest {
                             "Ida lets warm fills stop above the marked pressure, following table 4.",
                             "Ida lets no fill stop above its marked pressure.",
                             "Rule book changed.",
+                            "Marking of M-03 entered, stamped PH 300.",
+                            "Marking of M-03 entered by hand.",
+                            "Ida entered a plus-rating for M-03 by report 7.",
+                            "Plus-rating of M-03 withdrawn: not its report.",
+                            "Ida looked at M-03: none of 1 questions answered yes.",
+                            "Ida looked at M-03: 1 of 2 questions answered yes or not sure.",
+                            "Bottle M-03 came with its valve open.",
+                            "Bottle M-03 inspected and cleaned by test shop.",
+                            "Bottle M-03 hammer-tested by Ida.",
+                            "Tom set what the rules refuse of M-03 (1) aside for one fill by Ida: looked again.",
                             "Ben described, with roles, training and check-out.",
                             "Ida left the bench: moved away.",
                             "Fill billed to M. Ash.",
@@ -119,7 +140,7 @@ class WordingTest {
 
     private static List<Fact> facts(Station station, Bench bench, SupplyId a, BottleId m03) {
         SupplyDetails supply = bench.getSupply(a).details();
-        return List.of(
+        List<Fact> facts = new ArrayList<>(List.of(
                 new Fact.BenchOpened(station.settings()),
                 new Fact.SettingsChanged(station.settings()),
                 new Fact.SupplyConnected(a, supply, station.reads("62")),
@@ -144,7 +165,9 @@ class WordingTest {
                 new Fact.GaugeRetired("left", "dropped"),
                 new Fact.WarmStopAllowed(new WarmStop("Ida", "table 4")),
                 new Fact.WarmStopForbidden("Ida"),
-                new GateFact.RuleBookAdopted("book"),
+                new GateFact.RuleBookAdopted("book")));
+        facts.addAll(gateFacts(m03));
+        facts.addAll(List.of(
                 new CrewFact.PersonDescribed(new PersonDetails("Ben", Set.of(), null, null)),
                 new CrewFact.PersonLeft("Ida", "moved away"),
                 new MoneyFact.FillBilled(FILL, "M. Ash", false),
@@ -170,7 +193,33 @@ class WordingTest {
                 new StandFact.ExchangeMade(a, a),
                 new StandFact.ExchangeBrokenOff(a, "not delivered"),
                 new Fact.EntryCorrected(7, "slip", new Fact.ReadingTaken(a, station.reads("62"))),
-                new Fact.EntryCorrected(7, "never happened", null));
+                new Fact.EntryCorrected(7, "never happened", null)));
+        return facts;
+    }
+
+    private static List<Fact> gateFacts(BottleId m03) {
+        LocalDate day = LocalDate.of(2026, 6, 14);
+        MarkedPlate plate = new MarkedPlate(null, WallMaterial.STEEL, Station.bar("300"), null);
+        Service service = Service.oxygen("G 3/4");
+        StampLine stamp = new StampLine("PH 300", Convention.EUROPEAN);
+        return List.of(
+                new GateFact.BottleMarked(m03, new Marking(stamp, plate, null, service, null, null)),
+                new GateFact.BottleMarked(m03, new Marking(null, plate, null, service, null, null)),
+                new GateFact.PlusRatingEntered(m03, new PlusEntry("report 7", "Ida")),
+                new GateFact.PlusRatingWithdrawn(m03, "not its report"),
+                new GateFact.ConditionAnswered(m03, day, Map.of("cracked", Answer.NO), "Ida"),
+                new GateFact.ConditionAnswered(
+                        m03, day, Map.of("cracked", Answer.NO, "corroded", Answer.NOT_SURE), "Ida"),
+                new GateFact.BottleFoundOpen(m03, day),
+                new GateFact.EmptyBottleInspected(m03, day, "test shop"),
+                new GateFact.HammerTested(m03, day, "Ida"),
+                new GateFact.RefusalsSetAside(
+                        m03,
+                        day,
+                        List.of(new Refusal("eu.consent", Advice.ASK_OWNER, "not-sure")),
+                        "Ida",
+                        "Tom",
+                        "looked again"));
     }
 
     @Test

@@ -30,15 +30,19 @@ import org.lowfirst.station.FillId;
 import org.lowfirst.station.GateFact;
 import org.lowfirst.station.GaugeDetails;
 import org.lowfirst.station.GaugeUse;
+import org.lowfirst.station.MarkedPlate;
+import org.lowfirst.station.Marking;
 import org.lowfirst.station.Material;
 import org.lowfirst.station.MoneyFact;
 import org.lowfirst.station.Origin;
 import org.lowfirst.station.PersonDetails;
 import org.lowfirst.station.Reading;
+import org.lowfirst.station.Refusal;
 import org.lowfirst.station.Role;
 import org.lowfirst.station.RuleSet;
 import org.lowfirst.station.Settings;
 import org.lowfirst.station.Stage;
+import org.lowfirst.station.StampLine;
 import org.lowfirst.station.StandFact;
 import org.lowfirst.station.StatedAbsolutePressure;
 import org.lowfirst.station.StatedCost;
@@ -59,6 +63,14 @@ import org.lowfirst.station.WarmStop;
 import org.lowfirst.station.WaterVolume;
 import org.lowfirst.station.charges.DayCount;
 import org.lowfirst.station.charges.GasUnit;
+import org.lowfirst.station.rules.Advice;
+import org.lowfirst.station.rules.Answer;
+import org.lowfirst.station.rules.PermitTerms;
+import org.lowfirst.station.rules.PlusEntry;
+import org.lowfirst.station.rules.Service;
+import org.lowfirst.station.rules.TestMark;
+import org.lowfirst.station.rules.WallMaterial;
+import org.lowfirst.station.stamp.Convention;
 
 /** One fact of each kind, with every member filled and with the optional ones left out. */
 final class Samples {
@@ -188,6 +200,7 @@ final class Samples {
                         new Attest(LocalDate.of(2027, 5, 31), "Tom"))));
         facts.put(
                 "person.described.least", new CrewFact.PersonDescribed(new PersonDetails("Ben", Set.of(), null, null)));
+        putGate(facts);
         facts.put("person.left", new CrewFact.PersonLeft("Ida", "moved away"));
         facts.put("fill.billed", new MoneyFact.FillBilled(new FillId("fill-1"), "M. Ash", true));
         putMoney(facts);
@@ -250,6 +263,46 @@ final class Samples {
                 new MoneyFact.RentBilled(
                         "bill 17", day, new BilledStay("K 4711", day.minusDays(9), day, 10, perDay, money)));
         facts.put("month.closed", new MoneyFact.MonthClosed(YearMonth.of(2026, 5), "Ida"));
+    }
+
+    private static void putGate(Map<String, Fact> facts) {
+        LocalDate day = LocalDate.of(2026, 6, 14);
+        Marking marking = new Marking(
+                new StampLine("DOT-3AL2015 S 1742 06 T 12", Convention.US),
+                new MarkedPlate("3AL", WallMaterial.ALUMINIUM_6351, bar("232"), YearMonth.of(2012, 6)),
+                new TestMark(YearMonth.of(2022, 6), true, true, "VE"),
+                new Service("oxygen", "CGA 540", Answer.NO, Answer.YES, Answer.NOT_SURE),
+                4371,
+                new PermitTerms(5, 15, "permit 1, revision 2"));
+        Marking unread = new Marking(
+                null,
+                new MarkedPlate(null, WallMaterial.UNKNOWN, null, null),
+                null,
+                new Service(null, null, Answer.NOT_SURE, Answer.NOT_SURE, Answer.NOT_SURE),
+                null,
+                null);
+        facts.put("bottle.marked", new GateFact.BottleMarked(BOTTLE, marking));
+        facts.put("bottle.marked.least", new GateFact.BottleMarked(BOTTLE, unread));
+        facts.put("plus-rating.entered", new GateFact.PlusRatingEntered(BOTTLE, new PlusEntry("report 7", "Ida")));
+        facts.put("plus-rating.withdrawn", new GateFact.PlusRatingWithdrawn(BOTTLE, "report was for another"));
+        facts.put(
+                "condition.answered",
+                new GateFact.ConditionAnswered(
+                        BOTTLE, day, Map.of("cracked", Answer.NO, "corroded", Answer.NOT_SURE), "Ida"));
+        facts.put("bottle.found-open", new GateFact.BottleFoundOpen(BOTTLE, day));
+        facts.put("bottle.inspected-empty", new GateFact.EmptyBottleInspected(BOTTLE, day, "test shop"));
+        facts.put("bottle.hammer-tested", new GateFact.HammerTested(BOTTLE, day, "Ida"));
+        facts.put(
+                "refusals.set-aside",
+                new GateFact.RefusalsSetAside(
+                        BOTTLE,
+                        day,
+                        List.of(
+                                new Refusal("eu.condition", Advice.LET_SECOND_PERSON_LOOK, "corroded"),
+                                new Refusal("eu.consent", Advice.ASK_OWNER, null)),
+                        "Ida",
+                        "Tom",
+                        "looked at together"));
     }
 
     /** The kinds of a sealed type, however it is grouped. */
