@@ -26,7 +26,7 @@ final class BankState {
                     supply.waterVolume(),
                     supply.reading(),
                     new Amount(rho_molPerM3 * supply.waterVolume().cubicMetres()),
-                    supply.heldBack()));
+                    supply.turn()));
         }
         return ranked(counted);
     }
@@ -49,6 +49,16 @@ final class BankState {
         return supplies.size();
     }
 
+    /** Places of the supplies in the order a fill looks at them: those used first, then the others, each by rank. */
+    List<Integer> inOrderOfUse() {
+        List<Integer> places = new ArrayList<>(size());
+        for (int place = 0; place < size(); place++) {
+            places.add(place);
+        }
+        places.sort(Comparator.comparing(place -> supplies.get(place).turn() != Turn.FIRST));
+        return places;
+    }
+
     /** This bank with another supply in the place of the one at {@code index}. */
     BankState exchanged(int index, GaugePressure reading, Settled settled) {
         List<RankedSupply> changed = new ArrayList<>(supplies);
@@ -62,7 +72,7 @@ final class BankState {
                         old.waterVolume(),
                         reading,
                         new Amount(rho_molPerM3 * old.waterVolume().cubicMetres()),
-                        false));
+                        Turn.BY_RANK));
         return ranked(changed);
     }
 }

@@ -7,7 +7,8 @@ import org.lowfirst.transfer.Stage;
  * Fills taken from a bank one after another: the numeric kernel of the planner. Mutable, used by one thread for one question.
  *
  * <p>Works in volumes [m3] and amounts [mol] only, because at one temperature equal pressure is equal density (see
- * {@link Stage}); no equation of state is evaluated here. Supplies are kept in order of density, lowest first.
+ * {@link Stage}); no equation of state is evaluated here. Supplies are kept in order of density, lowest first; those that are
+ * used first stand before the others.
  */
 final class Cascade {
 
@@ -15,6 +16,8 @@ final class Cascade {
     private final double[] volume_m3;
     private final double[] contents_mol;
     private final boolean[] heldBack;
+    private final boolean[] usedFirst;
+    private int first;
     /** Place of each supply in the bank the cascade was made from. */
     private final int[] place;
 
@@ -34,6 +37,7 @@ final class Cascade {
         volume_m3 = new double[count];
         contents_mol = new double[count];
         heldBack = new boolean[count];
+        usedFirst = new boolean[count];
         place = new int[count];
         visits = new Visit[count];
         bottleBefore_mol = new double[count];
@@ -45,6 +49,8 @@ final class Cascade {
             volume_m3[i] = supply.waterVolume().cubicMetres();
             contents_mol[i] = supply.contents().moles();
             heldBack[i] = supply.heldBack();
+            usedFirst[i] = supply.turn() == Turn.FIRST;
+            first += usedFirst[i] ? 1 : 0;
             place[i] = i;
             visits[i] = Visit.NOT_NEEDED;
         }
@@ -62,7 +68,7 @@ final class Cascade {
         double stop_mol = bottle.volume_m3() * bottle.stop_molPerM3();
         reached = bottle.needsNothing();
         for (int k = 0; k < count; k++) {
-            int i = habit == Habit.LOWEST_FIRST ? k : count - 1 - k;
+            int i = habit == Habit.LOWEST_FIRST || k < first ? k : count - 1 - (k - first);
             double upstream_m3 = volume_m3[i] + hose_m3;
             double upstream_mol = contents_mol[i] + hose_mol;
             Visit visit = look(i, upstream_mol / upstream_m3, bottle_mol / bottle.volume_m3());
@@ -142,14 +148,14 @@ final class Cascade {
         return i;
     }
 
-    /** Insertion sort by density, stable; the order hardly ever changes from one fill to the next. */
+    /** Insertion sort by turn and density, stable; the order hardly ever changes from one fill to the next. */
     private void sort() {
         for (int i = 1; i < count; i++) {
             double v = volume_m3[i];
             double n = contents_mol[i];
             int p = place[i];
             int j = i - 1;
-            while (j >= 0 && contents_mol[j] * v > n * volume_m3[j]) {
+            while (j >= 0 && after(j, v, n, usedFirst[p])) {
                 volume_m3[j + 1] = volume_m3[j];
                 contents_mol[j + 1] = contents_mol[j];
                 place[j + 1] = place[j];
@@ -159,5 +165,10 @@ final class Cascade {
             contents_mol[j + 1] = n;
             place[j + 1] = p;
         }
+    }
+
+    private boolean after(int j, double v_m3, double n_mol, boolean isFirst) {
+        boolean otherFirst = usedFirst[place[j]];
+        return otherFirst == isFirst ? contents_mol[j] * v_m3 > n_mol * volume_m3[j] : isFirst;
     }
 }

@@ -50,7 +50,7 @@ final class OneFill {
         List<Skipped> skipped = new ArrayList<>(bank.size());
         List<RankedSupply> after = new ArrayList<>(bank.size());
         GaugePressure bottle = request.bottle().reading();
-        for (int place = 0; place < bank.size(); place++) {
+        for (int place : bank.inOrderOfUse()) {
             RankedSupply supply = bank.supplies().get(place);
             Visit visit = cascade.visit(place);
             if (visit == Visit.EQUAL || visit == Visit.TARGET) {

@@ -9,15 +9,28 @@ import org.lowfirst.gas.Volume;
  * @param name what the bench calls it, one of a kind within the bank
  * @param waterVolume internal volume
  * @param reading settled gauge reading at the bench's temperature
- * @param heldBack true when it keeps its rank but must not be opened
+ * @param turn when it is opened; heeded where fills follow the ranks, and everywhere as far as it must not be opened
  */
-public record SupplyState(String name, Volume waterVolume, GaugePressure reading, boolean heldBack) {
+public record SupplyState(String name, Volume waterVolume, GaugePressure reading, Turn turn) {
 
     public SupplyState(String name, Volume waterVolume, GaugePressure reading) {
-        this(name, waterVolume, reading, false);
+        this(name, waterVolume, reading, Turn.BY_RANK);
+    }
+
+    public SupplyState(String name, Volume waterVolume, GaugePressure reading, boolean heldBack) {
+        this(name, waterVolume, reading, heldBack ? Turn.HELD_BACK : Turn.BY_RANK);
+    }
+
+    /** Whether it must not be opened. */
+    public boolean heldBack() {
+        return turn == Turn.HELD_BACK;
     }
 
     public SupplyState holdBack() {
-        return new SupplyState(name, waterVolume, reading, true);
+        return in(Turn.HELD_BACK);
+    }
+
+    public SupplyState in(Turn other) {
+        return new SupplyState(name, waterVolume, reading, other);
     }
 }

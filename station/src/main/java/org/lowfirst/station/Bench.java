@@ -50,6 +50,34 @@ public record Bench(
         return supplies.values().stream().filter(Supply::connected).toList();
     }
 
+    /** How supplies stand beyond their rank. */
+    public Stand stand() {
+        return areas.stand();
+    }
+
+    /** Names of the banks of the connected supplies, the one without a name first. */
+    public List<String> bankNames() {
+        return stand().bankNames(bank().stream().map(Supply::id).toList());
+    }
+
+    /** The supplies connected now in one bank, in order of connection. */
+    public List<Supply> bank(String name) {
+        return bank().stream()
+                .filter(supply -> stand().bankName(supply.id()).equals(name))
+                .toList();
+    }
+
+    /** Name of the bank that is meant when nobody says which. */
+    public String usualBank() {
+        List<String> names = bankNames();
+        return names.isEmpty() ? "" : names.get(0);
+    }
+
+    /** Name of the bank a fill is made from. */
+    public String bankOf(FillId fill) {
+        return stand().bankOf(fill, bank().stream().map(Supply::id).toList());
+    }
+
     public Collection<Bottle> listBottles() {
         return bottles.values();
     }

@@ -1,8 +1,10 @@
 package org.lowfirst.station;
 
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -26,7 +28,8 @@ public record Stand(
         Set<SupplyId> leaving,
         Map<SupplyId, SupplyId> exchanged) {
 
-    static final Stand NEW = new Stand(Map.of(), Map.of(), Map.of(), Map.of(), Set.of(), Map.of());
+    /** Nobody said anything yet. */
+    public static final Stand NEW = new Stand(Map.of(), Map.of(), Map.of(), Map.of(), Set.of(), Map.of());
 
     /** A choice matters until its fill is entered; so many are remembered. */
     private static final int MOST_CHOICES = 64;
@@ -56,6 +59,40 @@ public record Stand(
     /** Name of the bank a supply stands in; null for the one without a name. */
     public @Nullable String bank(SupplyId supply) {
         return banks.get(supply);
+    }
+
+    /** Name of the bank a supply stands in; empty for the one without a name. */
+    public String bankName(SupplyId supply) {
+        return banks.getOrDefault(supply, "");
+    }
+
+    /** Names of the banks these supplies stand in, the one without a name first. */
+    public List<String> bankNames(Collection<SupplyId> supplies) {
+        return supplies.stream().map(this::bankName).distinct().sorted().toList();
+    }
+
+    /** Name of the bank a fill is made from: the one chosen for it, or else the first there is. */
+    public String bankOf(FillId fill, Collection<SupplyId> connected) {
+        Optional<String> bank = chosen.get(fill);
+        if (bank != null) {
+            return bank.orElse("");
+        }
+        List<String> names = bankNames(connected);
+        return names.isEmpty() ? "" : names.get(0);
+    }
+
+    /**
+     * The supplies that gave a fill of which nobody said the stages: those of its bank that may be planned with, or all of them
+     * when there is none.
+     */
+    public List<SupplyId> givers(FillId fill, Collection<SupplyId> connected) {
+        String bank = bankOf(fill, connected);
+        List<SupplyId> all = connected.stream()
+                .filter(supply -> bankName(supply).equals(bank))
+                .toList();
+        List<SupplyId> planned =
+                all.stream().filter(supply -> turn(supply).planned()).toList();
+        return planned.isEmpty() ? all : planned;
     }
 
     /** The supply that took the place of one that left. */

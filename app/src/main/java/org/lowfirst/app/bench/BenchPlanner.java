@@ -10,6 +10,7 @@ import org.lowfirst.planning.FillPlanner;
 import org.lowfirst.planning.FillRequest;
 import org.lowfirst.planning.PlanOutcome;
 import org.lowfirst.planning.SupplyState;
+import org.lowfirst.planning.Turn;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.OpenFill;
@@ -17,7 +18,7 @@ import org.lowfirst.station.Reading;
 import org.lowfirst.station.Settings;
 import org.lowfirst.station.Stage;
 import org.lowfirst.station.StatedPressure;
-import org.lowfirst.station.Supply;
+import org.lowfirst.station.SupplyDetails;
 import org.lowfirst.station.SupplyId;
 
 /** Puts a bench into the planner's words and asks it. Thread-safe. */
@@ -33,9 +34,12 @@ final class BenchPlanner {
         this.count = count;
     }
 
-    /** @param before bottle gauge, settled; all is planned at its temperature */
-    PlanOutcome plan(BenchState state, BottleId bottle, StatedPressure target, Reading before) {
-        return plan(state, bottle, target, before, bank(state, before));
+    /**
+     * @param bank name of the bank to fill from
+     * @param before bottle gauge, settled; all is planned at its temperature
+     */
+    PlanOutcome plan(BenchState state, String bank, BottleId bottle, StatedPressure target, Reading before) {
+        return plan(state, bottle, target, before, bank(state, bank, before));
     }
 
     /**
@@ -57,7 +61,7 @@ final class BenchPlanner {
         double target_Pa = fill.target().gauge().pascals();
         Map<String, Integer> gaveNothing = gaveNothing(state, fill, tellable_Pa);
         boolean there = target_Pa - bottle_Pa < tellable_Pa;
-        List<SupplyState> bank = bank(state, now).stream()
+        List<SupplyState> bank = bank(state, state.bench().bankOf(fill.id()), now).stream()
                 .map(supply -> there
                                 || spent(supply, gaveNothing.getOrDefault(supply.name(), 0), target_Pa)
                                 || supply.reading().pascals() - bottle_Pa <= tellable_Pa
@@ -88,11 +92,12 @@ final class BenchPlanner {
         return gaveNothing >= (supply.reading().pascals() > target_Pa ? 2 : 1);
     }
 
-    /** From one supply alone. */
+    /** From one supply alone, however it stands. */
     PlanOutcome planFrom(BenchState state, SupplyId supply, BottleId bottle, StatedPressure target, Reading before) {
         String name = state.bench().getSupply(supply).details().name();
-        List<SupplyState> only = bank(state, before).stream()
+        List<SupplyState> only = supplies(BankNow.of(state, before.temperature().temperature(), count)).stream()
                 .filter(known -> known.name().equals(name))
+                .map(known -> known.in(Turn.BY_RANK))
                 .toList();
         return plan(state, bottle, target, before, only);
     }
@@ -111,15 +116,30 @@ final class BenchPlanner {
                 .plan(new FillRequest(bank, toFill, settings.fullSupply().gauge()));
     }
 
-    private List<SupplyState> bank(BenchState state, Reading before) {
-        return BankNow.of(state, before.temperature().temperature(), count).supplies().stream()
-                .map(shown -> supplyState(shown.supply(), shown))
-                .toList();
+    private List<SupplyState> bank(BenchState state, String bank, Reading before) {
+        return supplies(BankNow.of(state, bank, before.temperature().temperature(), count));
     }
 
-    private static SupplyState supplyState(Supply supply, BankNow.Shown shown) {
+    /** A bank in the planner's words. */
+    static List<SupplyState> supplies(BankNow bank) {
+        return bank.supplies().stream().map(BenchPlanner::supplyState).toList();
+    }
+
+    private static SupplyState supplyState(BankNow.Shown shown) {
+        SupplyDetails details = shown.supply().details();
         return new SupplyState(
-                supply.details().name(), supply.details().waterVolume().stated().volume(), shown.reading());
+                details.name(),
+                details.waterVolume().stated().volume(),
+                shown.reading(),
+                turn(shown.standing().turn()));
+    }
+
+    private static Turn turn(org.lowfirst.station.Turn turn) {
+        return switch (turn) {
+            case BY_RANK -> Turn.BY_RANK;
+            case FIRST -> Turn.FIRST;
+            case HELD_BACK, TAGGED_OUT -> Turn.HELD_BACK;
+        };
     }
 
     private Conditions conditions(Settings settings, Reading before) {

@@ -1,6 +1,7 @@
 package org.lowfirst.app.bench;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -19,8 +20,11 @@ import org.lowfirst.station.FillId;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.Settings;
 import org.lowfirst.station.Stage;
+import org.lowfirst.station.Stand;
+import org.lowfirst.station.StandFact;
 import org.lowfirst.station.SupplyDetails;
 import org.lowfirst.station.SupplyId;
+import org.lowfirst.station.Turn;
 import org.lowfirst.transfer.Hose;
 import org.lowfirst.transfer.StageResult;
 import org.lowfirst.transfer.Vessel;
@@ -40,6 +44,7 @@ final class BookKeeper {
     private final Map<FillId, OpenAccount> open = new HashMap<>();
     private AbsolutePressure ambient = StandardAtmosphere.PRESSURE;
     private Volume hoseVolume = new Volume(0.0);
+    private Stand stand = Stand.NEW;
 
     /** A fill under way: its bottle, what that showed last, and the gas in the hose. */
     private record OpenAccount(BottleId bottle, Reading last, Hose hose) {}
@@ -75,6 +80,8 @@ final class BookKeeper {
             }
         } else if (fact instanceof Fact.TwoOpenedTogether f) {
             together(f);
+        } else if (fact instanceof StandFact f) {
+            stand = stand.after(f);
         } else {
             enterFill(fact);
         }
@@ -146,7 +153,7 @@ final class BookKeeper {
     private void whole(Fact.FillRecorded f) {
         OpenAccount account = new OpenAccount(f.bottle(), f.before(), purgedHose(f.before()));
         if (f.stages().isEmpty()) {
-            lowestFirst(account, f.after());
+            lowestFirst(account, f.after(), givers(f.fill()));
             return;
         }
         for (Stage stage : f.stages()) {
@@ -154,7 +161,16 @@ final class BookKeeper {
         }
     }
 
-    private void lowestFirst(OpenAccount fill, Reading after) {
+    /** Supplies in the order they are opened when nobody says otherwise. */
+    private List<SupplyId> givers(FillId fill) {
+        List<SupplyId> givers = new ArrayList<>(stand.givers(fill, accounts.keySet()));
+        givers.sort(Comparator.comparing((SupplyId id) -> stand.turn(id) != Turn.FIRST)
+                .thenComparing(this::density)
+                .thenComparing(SupplyId::value));
+        return givers;
+    }
+
+    private void lowestFirst(OpenAccount fill, Reading after, List<SupplyId> givers) {
         Volume water = bottles.getOrDefault(fill.bottle(), new Volume(0.0));
         if (!(water.cubicMetres() > 0.0)) {
             return;
@@ -162,9 +178,7 @@ final class BookKeeper {
         Vessel bottle = new Vessel(water, new Amount(moles(fill.bottle(), fill.last())));
         Density stop = new Density(moles(fill.bottle(), after) / water.cubicMetres());
         Hose hose = fill.hose();
-        List<SupplyId> ranked = new ArrayList<>(accounts.keySet());
-        ranked.sort(Comparator.comparing((SupplyId id) -> density(id)).thenComparing(SupplyId::value));
-        for (SupplyId id : ranked) {
+        for (SupplyId id : givers) {
             SupplyAccount supply = accounts.get(id);
             if (supply != null) {
                 StageResult result = org.lowfirst.transfer.Stage.join(supply.vessel(), hose, bottle, stop);
@@ -176,16 +190,16 @@ final class BookKeeper {
             }
         }
         drawRest(
-                ranked,
+                givers,
                 stop.molesPerCubicMetre() * water.cubicMetres()
                         - bottle.contents().moles());
     }
 
     /** The bottle got more than the bank could give by the book: the fullest supply must have held it. */
-    private void drawRest(List<SupplyId> ranked, double rest_mol) {
-        if (rest_mol > 0.0 && !ranked.isEmpty()) {
+    private void drawRest(List<SupplyId> givers, double rest_mol) {
+        if (rest_mol > 0.0 && !givers.isEmpty()) {
             accounts.computeIfPresent(
-                    ranked.get(ranked.size() - 1),
+                    Collections.max(givers, Comparator.comparing(this::density)),
                     (id, account) -> account.moved(account.contents().moles() - rest_mol));
         }
     }

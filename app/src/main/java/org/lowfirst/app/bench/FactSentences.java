@@ -9,6 +9,7 @@ import org.lowfirst.station.BottleId;
 import org.lowfirst.station.CareFact;
 import org.lowfirst.station.CrewFact;
 import org.lowfirst.station.Fact;
+import org.lowfirst.station.FillId;
 import org.lowfirst.station.GateFact;
 import org.lowfirst.station.MoneyFact;
 import org.lowfirst.station.Reading;
@@ -21,10 +22,13 @@ final class FactSentences {
 
     private final Wording wording;
     private final Bench bench;
+    private final Map<FillId, BottleId> fills;
 
-    FactSentences(Wording wording, Bench bench) {
+    /** @param fills the bottles of the fills that are told of, as far as they are known */
+    FactSentences(Wording wording, Bench bench, Map<FillId, BottleId> fills) {
         this.wording = wording;
         this.bench = bench;
+        this.fills = fills;
     }
 
     String of(Fact fact) {
@@ -115,15 +119,22 @@ final class FactSentences {
                             "after", said(f.stage().bottleAfter()),
                             "supplyAfter", said(f.stage().supplyAfter())));
         } else if (fact instanceof Fact.FillFinished f) {
-            return wording.text("fill.finished", Map.of("after", said(f.after())));
+            return ofFill("fill.finished", f.fill(), "after", said(f.after()));
         } else if (fact instanceof Fact.FillAbandoned f) {
-            return wording.text("fill.abandoned", Map.of("reason", f.reason()));
+            return ofFill("fill.abandoned", f.fill(), "reason", f.reason());
         } else if (fact instanceof Fact.FillRecorded f) {
             return wording.text(
                     "fill.recorded",
                     Map.of("bottle", name(f.bottle()), "before", said(f.before()), "after", said(f.after())));
         }
         throw new AssertionError("unhandled " + fact);
+    }
+
+    private String ofFill(String key, FillId fill, String what, String value) {
+        BottleId bottle = fills.get(fill);
+        return bottle == null
+                ? wording.text(key + ".unnamed", Map.of(what, value))
+                : wording.text(key, Map.of("bottle", name(bottle), what, value));
     }
 
     private String reading(Fact.ReadingTaken f) {

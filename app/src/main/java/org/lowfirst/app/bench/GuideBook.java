@@ -14,6 +14,7 @@ import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.OpenFill;
 import org.lowfirst.station.Supply;
 import org.lowfirst.station.SupplyId;
+import org.lowfirst.station.Turn;
 
 /**
  * The order of work of one fill, as a state machine: what to do at a position, how every valve stands after it, and where to go
@@ -68,11 +69,30 @@ final class GuideBook {
             return next(stage);
         }
         SupplyId supply = position.supply();
-        boolean known = supply != null && state.bench().findSupply(supply).isPresent();
-        if (stageWork && !known) {
+        if (!stageWork) {
+            return new Position(stage, position.phase(), null);
+        }
+        if (supply == null || !inBank(supply)) {
             return null;
         }
-        return new Position(stage, position.phase(), stageWork ? supply : null);
+        return state.bench().stand().turn(supply) == Turn.TAGGED_OUT
+                ? shutting(stage, position.phase(), supply)
+                : new Position(stage, position.phase(), supply);
+    }
+
+    private boolean inBank(SupplyId supply) {
+        return state.bench().findSupply(supply).isPresent()
+                && state.bench().stand().bankName(supply).equals(state.bench().bankOf(fill.id()));
+    }
+
+    /** A supply that was tagged out is not opened; one that is open is shut. */
+    private Position shutting(int stage, Phase phase, SupplyId supply) {
+        return switch (phase) {
+            case OPEN_SUPPLY -> next(stage);
+            case CRACK_TRANSFER -> new Position(stage, Phase.SHUT_SUPPLY, supply);
+            case WATCH -> new Position(stage, Phase.SHUT_TRANSFER, supply);
+            default -> new Position(stage, phase, supply);
+        };
     }
 
     private static boolean needsSupply(Phase phase) {
@@ -243,6 +263,9 @@ final class GuideBook {
                         : new Position(stage, Phase.ENTER_READING, planned)));
         for (BankNow.Shown shown : board.bank().supplies()) {
             SupplyId id = shown.supply().id();
+            if (shown.standing().turn() == Turn.TAGGED_OUT) {
+                continue;
+            }
             choices.add(choice(Phase.OPEN_SUPPLY, id, new Position(stage, Phase.CRACK_TRANSFER, id)));
             choices.add(choice(Phase.WATCH, id, new Position(stage, Phase.WATCH, id)));
         }

@@ -6,11 +6,13 @@ import org.lowfirst.app.words.Wording;
 import org.lowfirst.planning.PlanOutcome;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.Command.AbandonFill;
+import org.lowfirst.station.Command.Enter;
 import org.lowfirst.station.Command.FinishFill;
 import org.lowfirst.station.Command.RecordFill;
 import org.lowfirst.station.Command.RecordStage;
 import org.lowfirst.station.Command.StartFill;
 import org.lowfirst.station.OpenFill;
+import org.lowfirst.station.StandFact.BankChosen;
 import org.lowfirst.station.SupplyId;
 
 /** Guides a fill valve by valve and records what happens. Each stage is an entry of its own. */
@@ -26,6 +28,11 @@ public final class GuidingAFill {
         this.recorder = recorder;
         this.planner = planner;
         this.count = count;
+    }
+
+    /** Says which of several banks a fill is made from; to be said before it is begun or recorded. */
+    public Recording choose(BenchId bench, BankChosen choice, Submission submission) {
+        return recorder.record(bench, new Enter(choice), submission);
     }
 
     public Recording start(BenchId bench, StartFill command, Submission submission) {
@@ -48,7 +55,11 @@ public final class GuidingAFill {
             return new Guide.NoFill();
         }
         PlanOutcome rest = planner.planRest(state, fill);
-        BankNow bank = BankNow.of(state, fill.bottleNow().temperature().temperature(), count);
+        BankNow bank = BankNow.of(
+                state,
+                state.bench().bankOf(fill.id()),
+                fill.bottleNow().temperature().temperature(),
+                count);
         ValveBoard board = new ValveBoard(bank, wording);
         return new GuideBook(state, fill, board, rest, supply -> planFrom(state, fill, supply), count).guide(position);
     }

@@ -29,7 +29,9 @@ record JournalSource(Recorder recorder, GasCount count) implements BenchSource {
 
     @Override
     public List<Banked> listBank(BenchId bench, Temperature temperature) {
-        return BankNow.of(recorder.getState(bench), temperature, count).supplies().stream()
+        BenchState state = recorder.getState(bench);
+        return BankNow.of(state, state.bench().usualBank(), temperature, count).supplies().stream()
+                .filter(shown -> shown.standing().turn().planned())
                 .map(shown -> new Banked(shown.supply(), shown.reading()))
                 .toList();
     }

@@ -23,6 +23,12 @@ public final class PlanningAFill {
      * @throws java.util.NoSuchElementException when there is no such bench or bottle
      */
     public PlanOutcome plan(BenchId bench, BottleId bottle, StatedPressure target, Reading before) {
-        return planner.plan(recorder.getState(bench), bottle, target, before);
+        BenchState state = recorder.getState(bench);
+        return planner.plan(state, state.bench().usualBank(), bottle, target, before);
+    }
+
+    /** The same from one of several banks, by its name; empty for the one without a name. */
+    public PlanOutcome plan(BenchId bench, String bank, BottleId bottle, StatedPressure target, Reading before) {
+        return planner.plan(recorder.getState(bench), bank, bottle, target, before);
     }
 }

@@ -54,7 +54,7 @@ public final class ReadingTheJournal {
 
     private List<JournalLine> lines(BenchId bench, List<StoredEntry> entries) {
         FactSentences sentences =
-                new FactSentences(wording, recorder.getState(bench).bench());
+                new FactSentences(wording, recorder.getState(bench).bench(), FillBottles.of(journal(), bench, entries));
         Corrections corrections = Corrections.of(journal().listCorrections(bench));
         return entries.stream()
                 .map(stored -> new JournalLine(

@@ -23,7 +23,7 @@ public interface BenchSource {
     /** The entries up to this head that count, in the order they count, corrections resolved. */
     List<Entry> listEntries(BenchId bench, Head head);
 
-    /** The connected supplies at one temperature, lowest first. */
+    /** The supplies of the usual bank that may be planned with, at one temperature, lowest first. */
     List<Banked> listBank(BenchId bench, Temperature temperature);
 
     /** What is in the cylinders. */

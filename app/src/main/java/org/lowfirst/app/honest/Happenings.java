@@ -23,6 +23,8 @@ import org.lowfirst.station.Fact;
 import org.lowfirst.station.FillId;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.Stage;
+import org.lowfirst.station.Stand;
+import org.lowfirst.station.StandFact;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.SupplyId;
 
@@ -33,6 +35,7 @@ final class Happenings {
     private final List<Happening> list = new ArrayList<>();
     private final Set<SupplyId> bank = new LinkedHashSet<>();
     private final Map<FillId, Course> open = new HashMap<>();
+    private Stand stand = Stand.NEW;
 
     /** A fill as it goes: time never runs back in it. */
     private static final class Course {
@@ -89,6 +92,8 @@ final class Happenings {
             Instant at = entry.origin().effectiveAt();
             together(f.first(), f.firstAfter(), at);
             together(f.second(), f.secondAfter(), at);
+        } else if (fact instanceof StandFact f) {
+            stand = stand.after(f);
         } else {
             takeFill(fact);
         }
@@ -120,7 +125,7 @@ final class Happenings {
                         f.bottle(),
                         shown(f.bottle(), f.before()),
                         shown(f.bottle(), f.after()),
-                        List.copyOf(bank)));
+                        stand.givers(f.fill(), bank)));
             }
             end(course, f.after());
         }

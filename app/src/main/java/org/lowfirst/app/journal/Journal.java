@@ -78,6 +78,17 @@ public final class Journal implements AutoCloseable {
                 .list());
     }
 
+    /** The entries before a number, the nearest first. */
+    public List<StoredEntry> listBefore(BenchId bench, long seq, int limit) {
+        return read(handle -> handle.createQuery("SELECT " + Rows.COLUMNS
+                        + " FROM entry WHERE bench = :bench AND seq < :seq ORDER BY seq DESC LIMIT :limit")
+                .bind("bench", bench.value())
+                .bind("seq", seq)
+                .bind("limit", limit)
+                .map(Rows.STORED)
+                .list());
+    }
+
     /** Entries by the time they count from, newest first. */
     public List<StoredEntry> listNewest(BenchId bench, int skip, int limit) {
         return read(handle -> handle.createQuery("SELECT " + Rows.COLUMNS

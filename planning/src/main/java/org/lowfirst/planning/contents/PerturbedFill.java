@@ -141,7 +141,7 @@ final class PerturbedFill {
                 s.name(),
                 new Volume(s.waterVolume().cubicMetres() * (1.0 + largerBy.getOrDefault(s.name(), 0.0))),
                 trueReading(s.reading(), readsTooHigh_Pa.getOrDefault(s.name(), 0.0)),
-                s.heldBack());
+                s.turn());
     }
 
     /** No cylinder is below the pressure of its surroundings, whatever its gauge may err. */

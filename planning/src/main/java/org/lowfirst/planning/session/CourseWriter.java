@@ -126,13 +126,13 @@ final class CourseWriter {
             Amount contents = s == null
                     ? new Density(setting.gas().density_molPerM3(reading)).amountIn(supply.waterVolume())
                     : supplies.get(s).contents();
-            after.add(new RankedSupply(0, supply.name(), supply.waterVolume(), reading, contents, supply.heldBack()));
+            after.add(new RankedSupply(0, supply.name(), supply.waterVolume(), reading, contents, supply.turn()));
         }
         after.sort(Comparator.comparing(RankedSupply::reading));
         List<RankedSupply> ranked = new ArrayList<>();
         for (RankedSupply s : after) {
             ranked.add(new RankedSupply(
-                    ranked.size() + 1, s.name(), s.waterVolume(), s.reading(), s.contents(), s.heldBack()));
+                    ranked.size() + 1, s.name(), s.waterVolume(), s.reading(), s.contents(), s.turn()));
         }
         return ranked;
     }
