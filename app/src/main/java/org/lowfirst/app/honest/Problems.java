@@ -13,8 +13,6 @@ import org.lowfirst.transfer.warm.WarmRefusal;
 /** Refusals of the computations as problems for people. */
 final class Problems {
 
-    private static final String ADVICE = "Please ";
-
     private final Wording wording;
 
     Problems(Wording wording) {
@@ -29,7 +27,7 @@ final class Problems {
 
     static Problem of(WarmRefusal refusal, ShownUnits units) {
         String words = WarmRefusalWords.of(refusal, units);
-        int advice = words.lastIndexOf(ADVICE);
+        int advice = WarmRefusalWords.adviceIn(words, units);
         return new Problem(
                 refusal.code(),
                 advice < 0 ? words : words.substring(0, advice).strip(),

@@ -32,6 +32,11 @@ public final class WarmRefusalWords {
         return new WarmRefusalWords(units).of(refusal);
     }
 
+    /** Where in the sentences {@code words} it begins to say what to do; -1 when they do not say it. */
+    public static int adviceIn(String words, ShownUnits units) {
+        return words.lastIndexOf(Phrases.in(units.language()).text("refused.please", Map.of()) + " ");
+    }
+
     private String of(WarmRefusal refusal) {
         if (refusal instanceof TemperatureOutOfRange r) {
             return range(r.what(), units.show(r.measured()), units.show(r.lowest()), units.show(r.highest()));
