@@ -1,6 +1,7 @@
 package org.lowfirst.planning.contents;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -17,6 +18,10 @@ final class CrossJudge {
     private final SeriesJudge judge;
     private final VerdictThresholds thresholds;
     private final Map<String, LossSeries> all;
+    private final Map<LossSeries, BestFit> fits = new HashMap<>();
+
+    /** How well the best explanation within a series fits, and how far the series had gone then. */
+    private record BestFit(int changes, double fit) {}
 
     CrossJudge(SeriesJudge judge, VerdictThresholds thresholds, Map<String, LossSeries> all) {
         this.judge = judge;
@@ -111,13 +116,25 @@ final class CrossJudge {
         double best = 0.0;
         for (LossSeries supply : all.values()) {
             if (supply.partnerVolumes().containsKey(bottle)) {
-                List<Explanation> own = judge.explanations(supply);
-                addSupplyVolume(own, supply);
-                for (Explanation explanation : own) {
-                    best = Math.max(best, explanation.fit());
-                }
+                best = Math.max(best, bestFit(supply));
             }
         }
+        return best;
+    }
+
+    /** Worked out again only when the supply was drawn from or read since: those long gone are not gone through each time. */
+    private double bestFit(LossSeries supply) {
+        BestFit known = fits.get(supply);
+        if (known != null && known.changes() == supply.changes()) {
+            return known.fit();
+        }
+        List<Explanation> own = judge.explanations(supply);
+        addSupplyVolume(own, supply);
+        double best = 0.0;
+        for (Explanation explanation : own) {
+            best = Math.max(best, explanation.fit());
+        }
+        fits.put(supply, new BestFit(supply.changes(), best));
         return best;
     }
 

@@ -37,6 +37,7 @@ final class LossSeries {
     private double innovationVariance_mol2 = Double.NaN;
     private double squares;
     private int innovations;
+    private int changes;
 
     private double moved_mol;
     private double movedVariance_mol2;
@@ -70,6 +71,7 @@ final class LossSeries {
 
     /** A stage took gas to a bottle, as the bottle's readings say. */
     void gave(EnteredBottle entered) {
+        changes++;
         double amount_mol = entered.amount_mol();
         moved_mol -= amount_mol;
         movedVariance_mol2 += entered.variance_mol2() + lastingVariance(entered);
@@ -97,12 +99,14 @@ final class LossSeries {
 
     /** A stage moved an amount nobody knows; the contents are taken up afresh at the next reading. */
     void movedUnknown(String partner) {
+        changes++;
         movedUnknown = true;
         partners.add(partner);
     }
 
     /** The next reading, not before the last. */
     void read(ContentsMeasurement next) {
+        changes++;
         if (readings.isEmpty()) {
             begin(next);
         } else {
@@ -181,6 +185,11 @@ final class LossSeries {
 
     private static double square(double x) {
         return x * x;
+    }
+
+    /** How often it went on; what was worked out from it holds until that grows. */
+    int changes() {
+        return changes;
     }
 
     /** Index of the last reading. */
