@@ -204,7 +204,7 @@ final class BalanceBook {
         values.put("difference", FreeVolumes.words(Math.abs(balance.difference_mol()), gas, free, units));
         values.put("within", FreeVolumes.words(2.0 * balance.standardDeviation_mol(), gas, free, units));
         values.put("limit", FreeVolumes.words(largest_mol, gas, free, units));
-        values.put("chance", VerdictSentences.chance(balance.chanceOfNoise()));
+        values.put("chance", VerdictSentences.chance(balance.chanceOfNoise(), wording));
         String code = VerdictSentences.key(balance.code().name());
         return Outcome.of(new BalanceReport(
                 balance,

@@ -103,7 +103,7 @@ public final class CheckingForLeaks {
         values.put("held", Long.toString(check.held().toMinutes()));
         values.put("hold", Long.toString(check.limits().hold().toMinutes()));
         values.put("settle", Long.toString(check.limits().settle().toMinutes()));
-        values.put("chance", VerdictSentences.chance(check.chanceOfNoise()));
+        values.put("chance", VerdictSentences.chance(check.chanceOfNoise(), wording));
         sentences.add(wording.text(
                 "leak-check." + VerdictSentences.key(check.outcome().name()), values));
         for (SpoiledBy spoiled : check.spoiledBy()) {

@@ -21,6 +21,7 @@ import org.lowfirst.planning.contents.ContentsEstimate;
 import org.lowfirst.planning.contents.GaugeOffset;
 import org.lowfirst.planning.contents.GaugeReading;
 import org.lowfirst.planning.contents.Verdict;
+import org.lowfirst.planning.contents.VerdictCode;
 import org.lowfirst.station.Bench;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.CylinderId;
@@ -77,7 +78,7 @@ final class HistoryReport {
 
     private CylinderNow cylinder(String key, ContentsEstimate estimate) {
         CylinderId id = id(key);
-        Verdict verdict = reconciled.history().standing().get(key);
+        Verdict verdict = compared(reconciled.history().standing().get(key));
         GaugePressure shows = shows(key, Math.max(0.0, estimate.mean_mol()));
         GaugePressure more = shows(key, Math.max(0.0, estimate.mean_mol()) + estimate.halfWidth95_mol());
         return new CylinderNow(
@@ -90,6 +91,14 @@ final class HistoryReport {
                 more == null ? null : shows,
                 shows == null || more == null ? null : new GaugePressure(more.pascals() - shows.pascals()),
                 verdict == null ? null : sentences.of(verdict));
+    }
+
+    /** Null when there is one reading only, which nothing can be said against. */
+    private static @Nullable Verdict compared(@Nullable Verdict verdict) {
+        if (verdict == null || verdict.code() != VerdictCode.INSIDE_GAUGE_UNCERTAINTY) {
+            return verdict;
+        }
+        return verdict.evidence().since().equals(verdict.evidence().at()) ? null : verdict;
     }
 
     /** Null when so much gas is outside the equation. */

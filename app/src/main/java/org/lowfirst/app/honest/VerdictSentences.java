@@ -31,7 +31,7 @@ record VerdictSentences(
                 verdict,
                 wording.text(key, Map.of()),
                 wording.text(cause, values(verdict)) + also(verdict),
-                chance(verdict.chanceOfNoise()),
+                chance(verdict.chanceOfNoise(), wording),
                 wording.text("advice." + key(verdict.advice().name()), values(verdict)));
     }
 
@@ -60,7 +60,7 @@ record VerdictSentences(
         values.put("within", volume(2.0 * e.standardDeviation_mol()));
         values.put("percent", String.format(Locale.ROOT, "%.1f", 100.0 * Math.abs(e.share())));
         values.put("near", units.show(e.near()));
-        values.put("chance", chance(verdict.chanceOfNoise()));
+        values.put("chance", chance(verdict.chanceOfNoise(), wording));
         return values;
     }
 
@@ -69,16 +69,17 @@ record VerdictSentences(
     }
 
     /** "1 in 400", to two digits at most. */
-    static String chance(double chance) {
+    static String chance(double chance, Wording wording) {
         if (chance >= 0.5) {
-            return "more than 1 in 2";
+            return wording.text("chance.most", Map.of());
         }
         if (chance < 1e-6) {
-            return "less than 1 in a million";
+            return wording.text("chance.least", Map.of());
         }
         double in = 1.0 / chance;
         double scale = Math.pow(10.0, Math.max(0.0, Math.floor(Math.log10(in)) - 1.0));
-        return String.format(Locale.ROOT, "1 in %,.0f", Math.round(in / scale) * scale);
+        return wording.text(
+                "chance", Map.of("in", String.format(Locale.ROOT, "%,.0f", Math.round(in / scale) * scale)));
     }
 
     static String key(String name) {
