@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.bench.BankView;
 import org.lowfirst.app.bench.PlanningAFill;
 import org.lowfirst.app.bench.SupplyView;
+import org.lowfirst.app.honest.ReadingHistory;
 import org.lowfirst.gas.Amount;
 import org.lowfirst.planning.FillPlan;
 import org.lowfirst.station.Bottle;
@@ -24,6 +25,7 @@ import org.lowfirst.web.bank.BankPage.Gives;
 import org.lowfirst.web.bank.BankPage.UnderWay;
 import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.picture.CylinderPicture;
+import org.lowfirst.web.verdict.Standing;
 import org.lowfirst.web.workplace.BenchNow;
 
 /** Makes the page of one bank. */
@@ -41,8 +43,10 @@ final class Bank {
     private final BenchNow now;
     private final Figures figures;
     private final PlanningAFill planning;
+    private final ReadingHistory history;
 
-    Bank(BenchNow now, PlanningAFill planning) {
+    Bank(BenchNow now, PlanningAFill planning, ReadingHistory history) {
+        this.history = history;
         this.now = now;
         this.figures = now.figures();
         this.planning = planning;
@@ -67,6 +71,8 @@ final class Bank {
                 supply.details().name(),
                 CylinderPicture.of(part(view)),
                 figures.pressure(view.estimate()),
+                Standing.within(now, history, supply.id()),
+                Standing.badge(history, supply.id()),
                 age(view),
                 view.age().compareTo(OLD) > 0,
                 figures.asTyped(supply.details().waterVolume().stated()));

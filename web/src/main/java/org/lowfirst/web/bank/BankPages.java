@@ -20,7 +20,10 @@ public final class BankPages {
     @GetMapping("/at/{bench}/bank")
     View bank(@PathVariable String bench) {
         BenchNow now = workplace.open(bench);
-        BankPage page = new Bank(now, workplace.benches().planningAFill())
+        BankPage page = new Bank(
+                        now,
+                        workplace.benches().planningAFill(),
+                        workplace.benches().judgingReadings().history(now.id()))
                 .page(workplace.benches().keepingTheBank().bank(now.id()));
         return workplace.screens().show(page);
     }

@@ -6,6 +6,8 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.bench.Recording;
 import org.lowfirst.app.bench.SupplyView;
+import org.lowfirst.app.honest.CylinderNow;
+import org.lowfirst.app.honest.ReadingHistory;
 import org.lowfirst.station.Command.TakeReading;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedTemperature;
@@ -14,6 +16,7 @@ import org.lowfirst.web.bank.ReadingsPage.UnitWords;
 import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.form.Form;
 import org.lowfirst.web.form.Reader;
+import org.lowfirst.web.verdict.Standing;
 import org.lowfirst.web.view.Redirects;
 import org.lowfirst.web.workplace.Answers;
 import org.lowfirst.web.workplace.BenchNow;
@@ -105,18 +108,24 @@ public final class ReadingsPages {
 
     private ReadingsPage page(BenchNow now, List<SupplyView> supplies, Form form, List<String> saved) {
         Figures figures = now.figures();
+        ReadingHistory history = workplace.benches().judgingReadings().history(now.id());
         List<Row> rows = supplies.stream()
                 .map(view -> new Row(
-                        field(view),
-                        view.rank(),
-                        view.supply().details().name(),
-                        figures.pressureWithUnit(view.estimate())))
+                        field(view), view.rank(), view.supply().details().name(), expected(now, history, view)))
                 .toList();
         String usual = figures.temperature(
                 now.bench().settings().surroundings().usualTemperature().temperature());
         UnitWords unit = new UnitWords(figures.pressureUnit(), figures.temperatureUnit());
         return new ReadingsPage(
                 now.place(), rows, usual, unit, form, workplace.ids().next(), saved);
+    }
+
+    private static String expected(BenchNow now, ReadingHistory history, SupplyView view) {
+        String reading = now.figures().pressureWithUnit(view.estimate());
+        return history.find(view.supply().id())
+                .map(CylinderNow::showsWithin)
+                .map(within -> Standing.spread(now, reading, within))
+                .orElse(reading);
     }
 
     private List<SupplyView> supplies(BenchNow now) {

@@ -1,8 +1,10 @@
 package org.lowfirst.web.bank;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.lowfirst.web.cylinder.VolumeFields.Choice;
 import org.lowfirst.web.form.Form;
+import org.lowfirst.web.verdict.Standing;
 import org.lowfirst.web.view.Page;
 import org.lowfirst.web.view.Place;
 import org.lowfirst.web.view.Section;
@@ -17,6 +19,7 @@ import org.lowfirst.web.words.Words;
  * @param unit symbol of the unit of pressure
  * @param temperatureUnit symbol of the unit of temperature
  * @param usual the temperature that stands in when none is typed
+ * @param standing what its readings come to; null for a new one
  * @param sizes generic sizes to choose from
  * @param form what was typed
  * @param key key of the form
@@ -28,6 +31,7 @@ public record SupplyPage(
         String unit,
         String temperatureUnit,
         String usual,
+        @Nullable Standing standing,
         List<Choice> sizes,
         Form form,
         String key)

@@ -18,6 +18,7 @@ import org.lowfirst.station.WaterVolume;
 import org.lowfirst.web.cylinder.VolumeFields;
 import org.lowfirst.web.form.Form;
 import org.lowfirst.web.form.Reader;
+import org.lowfirst.web.verdict.Standing;
 import org.lowfirst.web.view.NoSuchThing;
 import org.lowfirst.web.view.Redirects;
 import org.lowfirst.web.workplace.Answers;
@@ -146,6 +147,13 @@ public final class SupplyPages {
                                 .surroundings()
                                 .usualTemperature()
                                 .temperature()),
+                supply == null
+                        ? null
+                        : Standing.find(
+                                        now,
+                                        workplace.benches().judgingReadings().history(now.id()),
+                                        supply.id())
+                                .orElse(null),
                 volumes.choices(),
                 form,
                 workplace.ids().next());

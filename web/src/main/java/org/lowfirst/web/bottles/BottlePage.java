@@ -1,8 +1,10 @@
 package org.lowfirst.web.bottles;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.lowfirst.web.cylinder.VolumeFields.Choice;
 import org.lowfirst.web.form.Form;
+import org.lowfirst.web.verdict.Standing;
 import org.lowfirst.web.view.Page;
 import org.lowfirst.web.view.Place;
 import org.lowfirst.web.view.Section;
@@ -15,11 +17,20 @@ import org.lowfirst.web.words.Words;
  * @param id its id; empty for a new one
  * @param name its name; empty for a new one
  * @param unit symbol of the unit of pressure
+ * @param standing what its readings come to; null for one that was never read
  * @param sizes generic sizes to choose from
  * @param form what was typed
  * @param key key of the form
  */
-public record BottlePage(Place place, String id, String name, String unit, List<Choice> sizes, Form form, String key)
+public record BottlePage(
+        Place place,
+        String id,
+        String name,
+        String unit,
+        @Nullable Standing standing,
+        List<Choice> sizes,
+        Form form,
+        String key)
         implements Page {
 
     public BottlePage {

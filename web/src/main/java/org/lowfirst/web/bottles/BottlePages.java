@@ -15,6 +15,7 @@ import org.lowfirst.station.WaterVolume;
 import org.lowfirst.web.cylinder.VolumeFields;
 import org.lowfirst.web.form.Form;
 import org.lowfirst.web.form.Reader;
+import org.lowfirst.web.verdict.Standing;
 import org.lowfirst.web.view.NoSuchThing;
 import org.lowfirst.web.view.Redirects;
 import org.lowfirst.web.workplace.Answers;
@@ -139,6 +140,13 @@ public final class BottlePages {
                 bottle == null ? "" : bottle.id().value(),
                 bottle == null ? "" : bottle.details().name(),
                 now.figures().pressureUnit(),
+                bottle == null
+                        ? null
+                        : Standing.find(
+                                        now,
+                                        workplace.benches().judgingReadings().history(now.id()),
+                                        bottle.id())
+                                .orElse(null),
                 volumes.choices(),
                 form,
                 workplace.ids().next());

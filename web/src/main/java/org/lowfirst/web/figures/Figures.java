@@ -82,6 +82,13 @@ public final class Figures {
         return rounded(pressure, RoundingMode.FLOOR);
     }
 
+    /** Half-width of a spread without its unit, rounded up: never zero. */
+    public String within(GaugePressure halfWidth) {
+        BigDecimal step = stepOf(units.pressure());
+        BigDecimal steps = BigDecimal.valueOf(halfWidth.to(units.pressure())).divide(step, 0, RoundingMode.CEILING);
+        return plain(steps.max(BigDecimal.ONE).multiply(step));
+    }
+
     /** A rise of the gauge a minute in the bench's unit, without it: one decimal for bar, whole for psi and kPa. */
     public String rise(double perMinute) {
         return String.format(LOCALE, units.pressure() == PressureUnit.BAR ? "%,.1f" : "%,.0f", perMinute);

@@ -1,6 +1,8 @@
 package org.lowfirst.web.fill;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lowfirst.web.verdict.VerdictBadge;
 import org.lowfirst.web.view.Page;
 import org.lowfirst.web.view.Place;
 import org.lowfirst.web.view.Section;
@@ -16,6 +18,7 @@ import org.lowfirst.web.words.Words;
  * @param before what the bottle read at the start
  * @param after what it read last
  * @param stages what was done, in words
+ * @param balance what left the supplies against what entered the bottle
  * @param link page of the bottle
  */
 public record DonePage(
@@ -26,11 +29,24 @@ public record DonePage(
         String before,
         String after,
         List<String> stages,
+        BalanceLine balance,
         String link)
         implements Page {
 
     public DonePage {
         stages = List.copyOf(stages);
+    }
+
+    /**
+     * @param badge the verdict; null when there is nothing to compare
+     * @param sentence the numbers, or what is missing to compare
+     * @param possible what can be behind a difference, likeliest first
+     */
+    public record BalanceLine(@Nullable VerdictBadge badge, String sentence, List<String> possible) {
+
+        public BalanceLine {
+            possible = List.copyOf(possible);
+        }
     }
 
     @Override

@@ -2,9 +2,15 @@ package org.lowfirst.web.fill;
 
 import java.util.List;
 import org.lowfirst.app.bench.JournalLine;
+import org.lowfirst.app.honest.BalanceReport;
+import org.lowfirst.app.honest.Outcome;
+import org.lowfirst.app.honest.Problem;
 import org.lowfirst.station.Bottle;
 import org.lowfirst.station.BottleId;
+import org.lowfirst.station.FillId;
 import org.lowfirst.station.Supply;
+import org.lowfirst.web.fill.DonePage.BalanceLine;
+import org.lowfirst.web.verdict.VerdictBadge;
 import org.lowfirst.web.view.NoSuchThing;
 import org.lowfirst.web.workplace.BenchNow;
 import org.lowfirst.web.workplace.Workplace;
@@ -55,7 +61,18 @@ public final class DonePages {
                         now.figures().pressure(told.before()),
                         after,
                         stages,
+                        balance(now, fill),
                         now.place().path("/bottles/" + told.bottle())));
+    }
+
+    private BalanceLine balance(BenchNow now, String fill) {
+        Outcome<BalanceReport> outcome = workplace.benches().judgingReadings().balance(now.id(), new FillId(fill));
+        if (outcome instanceof Outcome.Given<BalanceReport> given) {
+            BalanceReport report = given.value();
+            return new BalanceLine(VerdictBadge.of(report), report.sentence(), report.possible());
+        }
+        Problem problem = ((Outcome.Declined<BalanceReport>) outcome).problem();
+        return new BalanceLine(null, problem.sentence() + " " + problem.advice(), List.of());
     }
 
     private static String name(BenchNow now, BottleId id) {

@@ -83,6 +83,7 @@ public record PlanPage(
      *
      * @param from what the bottle reads
      * @param ends what it will read at the end
+     * @param within how far that may be off, e.g. "within 3"; empty where the valve is shut at a reading
      * @param neverAbove what its gauge must never pass
      * @param reaches whether it comes to its stop
      * @param shortfall what is missing and by how much; empty when nothing is
@@ -98,6 +99,7 @@ public record PlanPage(
     public record PlanSheet(
             String from,
             String ends,
+            String within,
             String neverAbove,
             boolean reaches,
             String shortfall,
@@ -132,7 +134,13 @@ public record PlanPage(
     /**
      * @param delivered gas the bottle gains, with its reference condition
      * @param left fills left, this one included
+     * @param chances how sure the last of them is, and the one after it
      * @param habit what opening the fullest first would leave; empty when it makes no difference
      */
-    public record Counts(String delivered, String left, String habit) {}
+    public record Counts(String delivered, String left, List<String> chances, String habit) {
+
+        public Counts {
+            chances = List.copyOf(chances);
+        }
+    }
 }

@@ -7,6 +7,7 @@ import org.lowfirst.app.bench.Recording;
 import org.lowfirst.planning.FillPlan;
 import org.lowfirst.planning.PlanOutcome;
 import org.lowfirst.planning.PlanRefused;
+import org.lowfirst.planning.contents.FillSpread;
 import org.lowfirst.station.Bottle;
 import org.lowfirst.station.Command.StartFill;
 import org.lowfirst.station.FillId;
@@ -84,7 +85,7 @@ public final class PlanPages {
         PlanOutcome outcome =
                 workplace.benches().planningAFill().plan(now.id(), bottle.id(), wish.target(), wish.before());
         if (outcome instanceof FillPlan plan) {
-            return workplace.screens().show(page(now, bottle, wish.form(), new PlanWriter(now).sheet(plan)));
+            return workplace.screens().show(page(now, bottle, wish.form(), sheet(now, plan, wish)));
         }
         return workplace.screens().refused(page(now, bottle, faulty((PlanRefused) outcome, wish, now), null));
     }
@@ -93,11 +94,20 @@ public final class PlanPages {
     private View again(BenchNow now, Bottle bottle, Wish wish, String field, String fault, boolean confirmable) {
         PlanOutcome outcome =
                 workplace.benches().planningAFill().plan(now.id(), bottle.id(), wish.target(), wish.before());
-        @Nullable PlanSheet sheet = outcome instanceof FillPlan plan ? new PlanWriter(now).sheet(plan) : null;
+        @Nullable PlanSheet sheet = outcome instanceof FillPlan plan ? sheet(now, plan, wish) : null;
         Form form = wish.form().faulting(field, fault);
         return workplace
                 .screens()
                 .refused(page(now, bottle, confirmable ? form.filled(Form.CONFIRMABLE, "yes") : form, sheet));
+    }
+
+    private PlanSheet sheet(BenchNow now, FillPlan plan, Wish wish) {
+        FillSpread spread = workplace
+                .benches()
+                .spreadingAPlan()
+                .spread(now.id(), plan, wish.before().temperatureAssumed())
+                .spread();
+        return new PlanWriter(now).sheet(plan, spread);
     }
 
     private static Form faulty(PlanRefused refused, Wish wish, BenchNow now) {

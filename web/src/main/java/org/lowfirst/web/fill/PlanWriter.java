@@ -14,6 +14,9 @@ import org.lowfirst.planning.RankedSupply;
 import org.lowfirst.planning.Remedies;
 import org.lowfirst.planning.Skipped;
 import org.lowfirst.planning.Step;
+import org.lowfirst.planning.contents.FillSpread;
+import org.lowfirst.planning.contents.FillSpread.CountedFill;
+import org.lowfirst.planning.contents.FillSpread.Spread;
 import org.lowfirst.transfer.Ending;
 import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.fill.PlanPage.Counts;
@@ -29,6 +32,9 @@ final class PlanWriter {
     /** So many exchanges are offered when the bank cannot do it. */
     private static final int MOST_EXCHANGES = 3;
 
+    /** Above this chance a plan is not said to be unsure. */
+    private static final double SURE = 0.98;
+
     private final BenchNow now;
     private final Figures figures;
     private final Words words;
@@ -39,24 +45,26 @@ final class PlanWriter {
         this.words = now.words();
     }
 
-    PlanSheet sheet(FillPlan plan) {
+    /** @param spread how far the gauges may end from the plan */
+    PlanSheet sheet(FillPlan plan, FillSpread spread) {
         GaugePressure from = plan.request().bottle().reading();
         @Nullable Remedies remedies = plan.remedies();
         @Nullable GaugePressure lower = remedies == null ? null : remedies.lowerTarget();
         return new PlanSheet(
                 figures.pressure(from),
                 figures.pressure(plan.fill().finalReading()),
+                plan.reaches() ? "" : within(spread.reach()),
                 figures.pressure(plan.stop().neverAbove()),
                 plan.reaches(),
                 shortfall(plan),
                 remedies(plan),
                 lower == null ? "" : figures.toTypeBelow(lower),
-                notes(plan),
-                plan.fill().steps().stream().map(this::stage).toList(),
+                notes(plan, spread),
+                stages(plan, spread),
                 plan.fill().skipped().stream().map(this::skipped).toList(),
                 Staircases.planned(plan, now),
                 whySlowly(plan),
-                counts(plan));
+                counts(plan, spread));
     }
 
     private Temperature usual() {
@@ -119,7 +127,7 @@ final class PlanWriter {
                 : supply + " " + words.of("plan.exchange.least", figures.pressureWithUnit(least));
     }
 
-    private List<String> notes(FillPlan plan) {
+    private List<String> notes(FillPlan plan, FillSpread spread) {
         List<String> notes = new ArrayList<>();
         String wanted = figures.pressureWithUnit(plan.stop().wanted());
         String stop = figures.pressureWithUnit(plan.stop().reading());
@@ -128,11 +136,36 @@ final class PlanWriter {
         } else if (plan.stop().cap() == Cap.COLD_BENCH) {
             notes.add(words.of("plan.cap.cold", wanted, stop));
         }
+        if (plan.reaches() && spread.chanceReaches() < SURE) {
+            notes.add(words.of("plan.chance", percent(spread.chanceReaches()), stop, within(spread.reach())));
+        }
         return notes;
     }
 
-    private StageLine stage(Step step) {
-        String after = figures.pressureWithUnit(step.bottle().after());
+    private static String percent(double chance) {
+        return String.format(Figures.LOCALE, "%.0f", 100.0 * chance);
+    }
+
+    private String within(Spread spread) {
+        return words.of("spread.only", figures.within(spread.within95()));
+    }
+
+    private List<StageLine> stages(FillPlan plan, FillSpread spread) {
+        List<Step> steps = plan.fill().steps();
+        List<StageLine> lines = new ArrayList<>();
+        for (int i = 0; i < steps.size(); i++) {
+            lines.add(stage(
+                    steps.get(i),
+                    i < spread.stages().size() ? spread.stages().get(i).bottle() : null));
+        }
+        return lines;
+    }
+
+    private StageLine stage(Step step, @Nullable Spread spread) {
+        String expected = figures.pressureWithUnit(step.bottle().after());
+        String after = spread == null || step.ends() == Ending.TARGET
+                ? expected
+                : words.of("spread.within", expected, figures.within(spread.within95()));
         return new StageLine(
                 step.rank(),
                 step.supply(),
@@ -153,7 +186,7 @@ final class PlanWriter {
                         figures.pressureWithUnit(skipped.bottle())));
     }
 
-    private Counts counts(FillPlan plan) {
+    private Counts counts(FillPlan plan, FillSpread spread) {
         String habit = plan.fullestFirst().savedFills() > 0
                 ? words.of(
                         "plan.habit",
@@ -163,7 +196,27 @@ final class PlanWriter {
         return new Counts(
                 words.of("plan.delivered", now.gas(plan.fill().delivered()), now.gasCondition()),
                 left(plan.fillsLeft()),
+                chances(spread),
                 habit);
+    }
+
+    /** The first fill alone has its chance among the notes. */
+    private List<String> chances(FillSpread spread) {
+        List<String> chances = new ArrayList<>();
+        @Nullable CountedFill last = spread.last();
+        if (last != null && last.number() > 1) {
+            chances.add(words.of("plan.chance.last", last.number(), percent(last.chanceReaches())));
+        }
+        @Nullable CountedFill next = spread.next();
+        if (next != null) {
+            String reach = figures.pressureWithUnit(next.reach().expected());
+            chances.add(words.of(
+                    "plan.chance.next",
+                    next.number(),
+                    words.of("spread.within", reach, figures.within(next.reach().within95())),
+                    percent(next.chanceReaches())));
+        }
+        return chances;
     }
 
     private String left(FillsLeft left) {
