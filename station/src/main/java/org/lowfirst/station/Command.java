@@ -113,6 +113,19 @@ public sealed interface Command {
         }
     }
 
+    /** See {@link CrewFact.SecondPersonNamed}. */
+    record StartFillBeside(StartFill start, String filler, String second) implements Command {
+        @Override
+        public Fact fact() {
+            return start.fact();
+        }
+
+        @Override
+        public List<Fact> facts() {
+            return List.of(fact(), new CrewFact.SecondPersonNamed(start.fill(), filler, second));
+        }
+    }
+
     record RecordStage(FillId fill, Stage stage) implements Command {
         @Override
         public Fact fact() {
@@ -190,6 +203,14 @@ public sealed interface Command {
         @Override
         public Fact fact() {
             return new Fact.WarmStopForbidden(responsible);
+        }
+    }
+
+    /** @param entry the entry to sign, as it stands in the journal */
+    record SignEntry(Entry entry, String signer) implements Command {
+        @Override
+        public Fact fact() {
+            return new CrewFact.EntrySigned(entry.seq(), signer);
         }
     }
 

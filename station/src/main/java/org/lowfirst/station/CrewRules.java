@@ -13,6 +13,10 @@ final class CrewRules {
             return described(bench, f.person(), circumstances);
         } else if (fact instanceof CrewFact.PersonLeft f) {
             return left(bench, f, circumstances);
+        } else if (fact instanceof CrewFact.EntrySigned f) {
+            return signed(bench, f);
+        } else if (fact instanceof CrewFact.SecondPersonNamed f) {
+            return second(bench, f.filler(), f.second(), circumstances);
         }
         throw new AssertionError("unhandled " + fact);
     }
@@ -25,6 +29,31 @@ final class CrewRules {
             return Refused.of(Rule.SOURCE_EMPTY, person.name());
         }
         return byResponsible(bench, circumstances);
+    }
+
+    private static @Nullable Refused signed(Bench bench, CrewFact.EntrySigned f) {
+        if (!bench.settings().people().contains(f.signer())) {
+            return Refused.of(Rule.PERSON_UNKNOWN, f.signer());
+        }
+        return bench.areas().crew().signers(f.entry()).contains(f.signer())
+                ? Refused.of(Rule.ALREADY_SIGNED, f.signer())
+                : null;
+    }
+
+    /** Whether {@code filler} may begin a fill with this second person, or with none. */
+    static @Nullable Refused beside(Bench bench, String filler, @Nullable String second, Circumstances circumstances) {
+        if (second != null) {
+            return second(bench, filler, second, circumstances);
+        }
+        return bench.roster().findWhySecond(filler, circumstances.day()).isPresent()
+                ? Refused.of(Rule.FILLS_NOT_ALONE, filler)
+                : null;
+    }
+
+    private static @Nullable Refused second(Bench bench, String filler, String second, Circumstances circumstances) {
+        return bench.roster().mayStandBeside(second, filler, circumstances.day())
+                ? null
+                : Refused.of(Rule.CANNOT_STAND_BESIDE, second);
     }
 
     private static boolean unattested(@Nullable Attest attest) {

@@ -41,7 +41,7 @@ public final class Deciding {
                 return missing;
             }
         }
-        Refused forbidden = WishRules.check(bench, command);
+        Refused forbidden = WishRules.check(bench, command, circumstances);
         if (forbidden == null) {
             forbidden = FactRules.check(bench, command.fact(), circumstances);
         }

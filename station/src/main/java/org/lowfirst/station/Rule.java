@@ -12,6 +12,13 @@ public enum Rule {
     PERSON_UNKNOWN,
     /** Somebody must be left to choose from. */
     LAST_PERSON,
+    /** Whoever entered it cannot sign it. */
+    SIGNER_IS_AUTHOR,
+    ALREADY_SIGNED,
+    /** Under supervision, without the role, or with a training or check-out that is past. */
+    FILLS_NOT_ALONE,
+    /** Not on the list, the filler, or one who needs a second person as well. */
+    CANNOT_STAND_BESIDE,
     /** Only for those who answer for the bench. */
     NOT_RESPONSIBLE,
     ID_TAKEN,

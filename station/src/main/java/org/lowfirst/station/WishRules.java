@@ -7,9 +7,17 @@ final class WishRules {
 
     private WishRules() {}
 
-    static @Nullable Refused check(Bench bench, Command command) {
+    static @Nullable Refused check(Bench bench, Command command, Circumstances circumstances) {
         if (command instanceof Command.StartFill c) {
-            return start(bench, c);
+            Refused alone = CrewRules.beside(bench, circumstances.author(), null, circumstances);
+            return alone == null ? start(bench, c) : alone;
+        } else if (command instanceof Command.StartFillBeside c) {
+            Refused beside = CrewRules.beside(bench, circumstances.author(), c.second(), circumstances);
+            return beside == null ? start(bench, c.start()) : beside;
+        } else if (command instanceof Command.SignEntry c) {
+            return c.signer().equals(c.entry().origin().author())
+                    ? Refused.of(Rule.SIGNER_IS_AUTHOR, c.signer())
+                    : null;
         } else if (command instanceof Command.ConnectSupply c) {
             return supplyName(bench, c.supply(), c.details().name());
         } else if (command instanceof Command.TakeInSupply c) {

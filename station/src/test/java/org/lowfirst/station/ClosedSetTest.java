@@ -41,6 +41,11 @@ class ClosedSetTest {
             new Command.RetireBottle(Larkmoor.M_03, "dented"),
             new Command.TakeReading(Larkmoor.M_03, Larkmoor.reads("40", 9)),
             new Command.StartFill(Larkmoor.FILL, Larkmoor.M_03, Larkmoor.bar("150"), Larkmoor.reads("40", 9)),
+            new Command.StartFillBeside(
+                    new Command.StartFill(
+                            new FillId("fill-2"), Larkmoor.M_03, Larkmoor.bar("150"), Larkmoor.reads("40", 9)),
+                    "Ida",
+                    "Tom"),
             new Command.RecordStage(Larkmoor.FILL, Larkmoor.stage(Larkmoor.A, "60", 11)),
             new Command.FinishFill(Larkmoor.FILL, Larkmoor.reads("150", 20)),
             new Command.AbandonFill(Larkmoor.FILL, "called away"),
@@ -64,6 +69,8 @@ class ClosedSetTest {
             new Command.Enter(new CrewFact.PersonDescribed(new PersonDetails(
                     "Ben", Set.of(Role.SUPERVISED), null, new Attest(LocalDate.of(2027, 5, 31), "Ida")))),
             new Command.Enter(new CrewFact.PersonLeft("Ida", "moved away")),
+            new Command.SignEntry(Journal.given().entry(5), "Tom"),
+            new Command.Enter(new CrewFact.SecondPersonNamed(Larkmoor.FILL, "Ida", "Tom")),
             new Command.Enter(new MoneyFact.FillBilled(Larkmoor.FILL, "M. Ash", false)),
             new Command.Enter(new MoneyFact.TariffSet(MoneyRulesTest.DAY, MoneyRulesTest.tariff("0.011"))),
             new Command.Enter(MoneyRulesTest.cost(CostKind.DELIVERY, "48.50")),

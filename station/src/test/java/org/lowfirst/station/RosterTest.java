@@ -72,6 +72,39 @@ final class RosterTest {
     }
 
     @Test
+    void aFillUnderSupervisionBeginsWithASecondPersonAndIsRecordedEitherWay() {
+        Journal journal =
+                Journal.given(described("Ida", null, Role.SUPERVISED), described("Kai", null, Role.SUPERVISED));
+        Command.StartFill start =
+                new Command.StartFill(Larkmoor.FILL, Larkmoor.M_03, Larkmoor.bar("150"), Larkmoor.reads("40", 9));
+        assertThat(journal.when(start)).isEqualTo(Refused.of(Rule.FILLS_NOT_ALONE, "Ida"));
+        assertThat(journal.when(new Command.StartFillBeside(start, "Ida", "Kai")))
+                .isEqualTo(Refused.of(Rule.CANNOT_STAND_BESIDE, "Kai"));
+        assertThat(journal.when(new Command.StartFillBeside(start, "Ida", "Tom")))
+                .isEqualTo(new Accepted(
+                        List.of(start.fact(), new CrewFact.SecondPersonNamed(Larkmoor.FILL, "Ida", "Tom"))));
+        assertThat(journal.when(new Command.RecordFill(
+                        Larkmoor.FILL,
+                        Larkmoor.M_03,
+                        null,
+                        Larkmoor.reads("40", 9),
+                        Larkmoor.reads("150", 20),
+                        List.of())))
+                .isInstanceOf(Accepted.class);
+    }
+
+    @Test
+    void anEntryIsSignedBySomebodyElseAndOnce() {
+        Journal journal = Journal.given(new CrewFact.EntrySigned(5, "Tom"));
+        Entry entry = journal.entry(5);
+        assertThat(journal.bench().areas().crew().signers(5)).containsExactly("Tom");
+        assertThat(journal.when(new Command.SignEntry(entry, "Tom"))).isEqualTo(Refused.of(Rule.ALREADY_SIGNED, "Tom"));
+        assertThat(journal.when(new Command.SignEntry(entry, "Ida")))
+                .isEqualTo(Refused.of(Rule.SIGNER_IS_AUTHOR, "Ida"));
+        assertThat(journal.when(new Command.SignEntry(entry, "Zoe"))).isEqualTo(Refused.of(Rule.PERSON_UNKNOWN, "Zoe"));
+    }
+
+    @Test
     void onlyTheResponsibleDescribePeople() {
         Journal journal = Journal.given(described("Tom", null, Role.RESPONSIBLE));
         assertThat(journal.when(new Command.Enter(described("Ben", null, Role.FILLER))))

@@ -14,6 +14,7 @@ import org.lowfirst.web.gauges.GaugesPages;
 import org.lowfirst.web.hub.HubPages;
 import org.lowfirst.web.journal.EntryPages;
 import org.lowfirst.web.journal.JournalPages;
+import org.lowfirst.web.people.PeoplePages;
 import org.lowfirst.web.server.HealthPage;
 import org.lowfirst.web.server.PageRouting;
 import org.lowfirst.web.server.SecurityRules;
@@ -44,6 +45,7 @@ import org.springframework.context.annotation.Import;
     StartPages.class,
     HubPages.class,
     SettingsPages.class,
+    PeoplePages.class,
     BankPages.class,
     ReadingsPages.class,
     SupplyPages.class,

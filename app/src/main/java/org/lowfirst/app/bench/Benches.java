@@ -81,6 +81,10 @@ public final class Benches implements AutoCloseable {
         return new KeepingGauges(recorder, judging);
     }
 
+    public KeepingPeople keepingPeople() {
+        return new KeepingPeople(recorder);
+    }
+
     public AllowingWarmStops allowingWarmStops() {
         return new AllowingWarmStops(recorder);
     }

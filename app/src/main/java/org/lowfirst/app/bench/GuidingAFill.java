@@ -11,6 +11,7 @@ import org.lowfirst.station.Command.FinishFill;
 import org.lowfirst.station.Command.RecordFill;
 import org.lowfirst.station.Command.RecordStage;
 import org.lowfirst.station.Command.StartFill;
+import org.lowfirst.station.Command.StartFillBeside;
 import org.lowfirst.station.OpenFill;
 import org.lowfirst.station.StandFact.BankChosen;
 import org.lowfirst.station.SupplyId;
@@ -37,6 +38,17 @@ public final class GuidingAFill {
 
     public Recording start(BenchId bench, StartFill command, Submission submission) {
         return recorder.record(bench, command, submission);
+    }
+
+    /**
+     * Starts a fill, with somebody standing beside the filler when one is named.
+     *
+     * @param second name of the second person; null for none
+     */
+    public Recording start(BenchId bench, StartFill command, @Nullable String second, Submission submission) {
+        return second == null
+                ? start(bench, command, submission)
+                : recorder.record(bench, new StartFillBeside(command, submission.author(), second), submission);
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.lowfirst.app.bench;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.station.Entry;
 
@@ -10,6 +11,7 @@ import org.lowfirst.station.Entry;
  * @param sentence what happened, in words and in the bench's units
  * @param hash hash of the entry
  * @param correctedBy number of the entry that corrects this one; null when it stands
+ * @param signers who signed it, the first to sign first
  * @param note something to know about it, e.g. that it was advised on a bank state later corrected; null for nothing
  */
 public record JournalLine(
@@ -18,4 +20,10 @@ public record JournalLine(
         String sentence,
         String hash,
         @Nullable Long correctedBy,
-        @Nullable String note) {}
+        List<String> signers,
+        @Nullable String note) {
+
+    public JournalLine {
+        signers = List.copyOf(signers);
+    }
+}

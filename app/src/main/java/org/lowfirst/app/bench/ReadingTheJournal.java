@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.journal.Journal;
 import org.lowfirst.app.journal.StoredEntry;
 import org.lowfirst.app.words.Wording;
+import org.lowfirst.station.Bench;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.Corrections;
 import org.lowfirst.station.Entry;
@@ -53,8 +54,8 @@ public final class ReadingTheJournal {
     }
 
     private List<JournalLine> lines(BenchId bench, List<StoredEntry> entries) {
-        FactSentences sentences =
-                new FactSentences(wording, recorder.getState(bench).bench(), FillBottles.of(journal(), bench, entries));
+        Bench now = recorder.getState(bench).bench();
+        FactSentences sentences = new FactSentences(wording, now, FillBottles.of(journal(), bench, entries));
         Corrections corrections = Corrections.of(journal().listCorrections(bench));
         return entries.stream()
                 .map(stored -> new JournalLine(
@@ -63,6 +64,7 @@ public final class ReadingTheJournal {
                         sentences.of(stored.entry().fact()),
                         stored.hash(),
                         corrections.findCorrection(stored.entry().seq()).orElse(null),
+                        now.areas().crew().signers(stored.entry().seq()),
                         note(stored.entry())))
                 .toList();
     }

@@ -202,6 +202,8 @@ final class Samples {
                 "person.described.least", new CrewFact.PersonDescribed(new PersonDetails("Ben", Set.of(), null, null)));
         putGate(facts);
         facts.put("person.left", new CrewFact.PersonLeft("Ida", "moved away"));
+        facts.put("entry.signed", new CrewFact.EntrySigned(41, "Tom"));
+        facts.put("fill.second-person-named", new CrewFact.SecondPersonNamed(FILL, "Ben", "Tom"));
         facts.put("fill.billed", new MoneyFact.FillBilled(new FillId("fill-1"), "M. Ash", true));
         putMoney(facts);
         facts.put("upkeep.ended", new CareFact.UpkeepEnded("hose 2", "cut up"));

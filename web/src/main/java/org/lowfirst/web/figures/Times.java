@@ -19,6 +19,7 @@ public record Times(Words words, ZoneId zone) {
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter FULL = DateTimeFormatter.ofPattern("d MMM yyyy HH:mm", Locale.ENGLISH);
 
     /** How long ago, e.g. "5 min ago", "yesterday 17:40". */
@@ -37,6 +38,11 @@ public record Times(Words words, ZoneId zone) {
             return words.of("age.today", CLOCK.format(at));
         }
         return days == 1 ? words.of("age.yesterday", CLOCK.format(at)) : words.of("age.days", days, DAY.format(at));
+    }
+
+    /** A day, e.g. "31 May 2027". */
+    public String day(LocalDate day) {
+        return DATE.format(day);
     }
 
     /** Time of day, e.g. "10:05". */

@@ -21,6 +21,7 @@ import org.lowfirst.web.words.Words;
  * @param usual the temperature that stands in when none is typed
  * @param form what was typed
  * @param key key for starting the fill
+ * @param beside who may stand beside the filler
  * @param plan the plan; null before the readings are known or when there is none
  */
 public record PlanPage(
@@ -31,6 +32,7 @@ public record PlanPage(
         String usual,
         Form form,
         String key,
+        Beside beside,
         @Nullable PlanSheet plan)
         implements Page {
 
@@ -42,6 +44,17 @@ public record PlanPage(
      * @param owner whose it is; empty when nobody said
      */
     public record BottleLine(String id, String name, String size, String marked, String owner) {}
+
+    /**
+     * @param needed for whom a second person must be named, in words; empty when for nobody
+     * @param choices who may stand beside somebody
+     */
+    public record Beside(String needed, List<String> choices) {
+
+        public Beside {
+            choices = List.copyOf(choices);
+        }
+    }
 
     /**
      * The question this page answers, for asking it again.

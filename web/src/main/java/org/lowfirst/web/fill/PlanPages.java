@@ -12,6 +12,7 @@ import org.lowfirst.station.Bottle;
 import org.lowfirst.station.Command.StartFill;
 import org.lowfirst.station.FillId;
 import org.lowfirst.station.Reading;
+import org.lowfirst.station.Rule;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.fill.PlanPage.BottleLine;
@@ -72,13 +73,27 @@ public final class PlanPages {
         Recording recording = workplace
                 .benches()
                 .guidingAFill()
-                .start(now.id(), new StartFill(fill, bottle.id(), wish.allowed(), wish.before()), sender.submission());
+                .start(
+                        now.id(),
+                        new StartFill(fill, bottle.id(), wish.allowed(), wish.before()),
+                        second(typed),
+                        sender.submission());
         String fault = workplace.fault(recording);
         if (!fault.isEmpty()) {
-            return again(now, bottle, wish, "form", fault, Answers.confirmable(recording));
+            String field = Answers.rule(recording)
+                    .filter(rule -> rule == Rule.FILLS_NOT_ALONE || rule == Rule.CANNOT_STAND_BESIDE)
+                    .map(rule -> "second")
+                    .orElse("form");
+            return again(now, bottle, wish, field, fault, Answers.confirmable(recording));
         }
         String steps = now.place().path("/fill/" + fill);
         return Redirects.saved(Steps.at(steps, Steps.FIRST, now.now()), 0, sender.who());
+    }
+
+    /** Who stands beside the filler; null when nobody was named. */
+    private static @Nullable String second(Map<String, String> typed) {
+        String second = typed.getOrDefault("second", "").strip();
+        return second.isEmpty() ? null : second;
     }
 
     private View planned(BenchNow now, Bottle bottle, Wish wish) {
@@ -133,6 +148,7 @@ public final class PlanPages {
                         now.bench().settings().surroundings().usualTemperature().temperature()),
                 form,
                 workplace.ids().next(),
+                Besides.of(now),
                 sheet);
     }
 

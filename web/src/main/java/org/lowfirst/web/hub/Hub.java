@@ -8,6 +8,7 @@ import org.lowfirst.web.view.Section;
 /** The pages that a place leads on to, in the order shown. Each has a name and a sentence in the words files. */
 public enum Hub {
     SETTINGS(Section.BENCH, "/settings"),
+    PEOPLE(Section.BENCH, "/people"),
     GAUGES(Section.BENCH, "/gauges"),
     BENCHES(Section.BENCH, "");
 

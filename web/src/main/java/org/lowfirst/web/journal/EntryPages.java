@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.bench.CorrectingAnEntry;
 import org.lowfirst.app.bench.JournalLine;
 import org.lowfirst.app.bench.Recording;
+import org.lowfirst.app.bench.Submission;
 import org.lowfirst.station.Fact;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.web.form.Form;
@@ -41,10 +42,7 @@ public final class EntryPages {
     View show(@PathVariable String bench, @PathVariable long seq) {
         BenchNow now = workplace.open(bench);
         JournalLine line = line(now, seq);
-        Map<String, String> fields = new HashMap<>();
-        Correctable.of(line.entry().fact())
-                .forEach((name, pressure) -> fields.put(name, now.figures().toType(pressure)));
-        return workplace.screens().show(page(now, line, Form.with(fields)));
+        return workplace.screens().show(page(now, line, filled(now, line)));
     }
 
     @PostMapping("/at/{bench}/journal/{seq}")
@@ -78,6 +76,37 @@ public final class EntryPages {
         }
         return Redirects.saved(
                 now.place().path("/journal"), Answers.entry(recording).orElse(0L), sender.who());
+    }
+
+    @PostMapping("/at/{bench}/journal/{seq}/sign")
+    View sign(@PathVariable String bench, @PathVariable long seq, @RequestParam Map<String, String> typed) {
+        BenchNow now = workplace.open(bench);
+        JournalLine line = line(now, seq);
+        String signer = typed.getOrDefault("signer", "").strip();
+        Form form = filled(now, line).filled("signer", signer);
+        Sender sender = Sender.of(typed);
+        if (signer.isEmpty() || !sender.hasKey()) {
+            String key = signer.isEmpty() ? "fault.who" : "fault.key";
+            return workplace
+                    .screens()
+                    .refused(page(now, line, form.faulting("signer", now.words().of(key))));
+        }
+        Submission signed = new Sender(signer, sender.key(), false).submission();
+        Recording recording = workplace.benches().keepingPeople().sign(now.id(), seq, signed);
+        String fault = workplace.fault(recording);
+        return fault.isEmpty()
+                ? Redirects.saved(
+                        now.place().path("/journal/" + seq),
+                        Answers.entry(recording).orElse(0L),
+                        "")
+                : workplace.screens().refused(page(now, line, form.faulting("signer", fault)));
+    }
+
+    private static Form filled(BenchNow now, JournalLine line) {
+        Map<String, String> fields = new HashMap<>();
+        Correctable.of(line.entry().fact())
+                .forEach((name, pressure) -> fields.put(name, now.figures().toType(pressure)));
+        return Form.with(fields);
     }
 
     private static Map<String, StatedPressure> anew(Reader reader, Fact fact) {

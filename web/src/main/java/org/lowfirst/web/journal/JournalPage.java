@@ -29,9 +29,10 @@ public record JournalPage(Place place, List<Line> entries, long count, String he
      * @param who who entered it
      * @param what what happened, in words
      * @param note something to know about it; empty for nothing
+     * @param signers who signed it, in words; empty when nobody did
      * @param corrected number of the entry that corrects it; 0 when it stands
      */
-    public record Line(long seq, String when, String who, String what, String note, long corrected) {}
+    public record Line(long seq, String when, String who, String what, String note, String signers, long corrected) {}
 
     @Override
     public String template() {

@@ -51,6 +51,7 @@ public final class JournalPages {
                 line.entry().origin().author(),
                 line.sentence(),
                 line.note() == null ? "" : line.note(),
+                line.signers().isEmpty() ? "" : now.words().of("signed", String.join(", ", line.signers())),
                 line.correctedBy() == null ? 0 : line.correctedBy());
     }
 }

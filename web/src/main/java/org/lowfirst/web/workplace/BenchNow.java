@@ -1,6 +1,7 @@
 package org.lowfirst.web.workplace;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.AbsolutePressure;
@@ -69,6 +70,11 @@ public record BenchNow(Bench bench, Words words, Times times, Instant now) {
                         gauge.name(),
                         figures().asTyped(pressure),
                         figures().asTyped(gauge.fullScale())));
+    }
+
+    /** What day it is at the bench. */
+    public LocalDate today() {
+        return LocalDate.ofInstant(now, times.zone());
     }
 
     /** How long ago something was, e.g. "5 min ago". */

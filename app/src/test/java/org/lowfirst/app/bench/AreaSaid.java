@@ -1,0 +1,141 @@
+package org.lowfirst.app.bench;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.lowfirst.station.BottleId;
+import org.lowfirst.station.CareFact;
+import org.lowfirst.station.CostKind;
+import org.lowfirst.station.CrewFact;
+import org.lowfirst.station.Delivery;
+import org.lowfirst.station.Fact;
+import org.lowfirst.station.FillId;
+import org.lowfirst.station.GateFact;
+import org.lowfirst.station.MarkedPlate;
+import org.lowfirst.station.Marking;
+import org.lowfirst.station.MoneyFact;
+import org.lowfirst.station.PersonDetails;
+import org.lowfirst.station.Refusal;
+import org.lowfirst.station.StampLine;
+import org.lowfirst.station.StandFact;
+import org.lowfirst.station.SupplyId;
+import org.lowfirst.station.rules.Advice;
+import org.lowfirst.station.rules.Answer;
+import org.lowfirst.station.rules.PlusEntry;
+import org.lowfirst.station.rules.Service;
+import org.lowfirst.station.rules.WallMaterial;
+import org.lowfirst.station.stamp.Convention;
+
+/** Facts of the areas of a bench, each beside the sentence that says it. */
+final class AreaSaid {
+
+    private static final FillId FILL = new FillId("fill-1");
+
+    private AreaSaid() {}
+
+    /**
+     * @param a a supply called A
+     * @param m03 a bottle called M-03
+     */
+    static Map<Fact, String> all(SupplyId a, BottleId m03) {
+        Map<Fact, String> said = new LinkedHashMap<>();
+        gate(said, m03);
+        crew(said);
+        money(said);
+        care(said);
+        standing(said, a);
+        return said;
+    }
+
+    private static void gate(Map<Fact, String> said, BottleId m03) {
+        LocalDate day = LocalDate.of(2026, 6, 14);
+        MarkedPlate plate = new MarkedPlate(null, WallMaterial.STEEL, Station.bar("300"), null);
+        Service service = Service.oxygen("G 3/4");
+        StampLine stamp = new StampLine("PH 300", Convention.EUROPEAN);
+        Refusal refusal = new Refusal("eu.consent", Advice.ASK_OWNER, "not-sure");
+        said.put(new GateFact.RuleBookAdopted("book"), "Rule book changed.");
+        said.put(
+                new GateFact.BottleMarked(m03, new Marking(stamp, plate, null, service, null, null)),
+                "Marking of M-03 entered, stamped PH 300.");
+        said.put(
+                new GateFact.BottleMarked(m03, new Marking(null, plate, null, service, null, null)),
+                "Marking of M-03 entered by hand.");
+        said.put(
+                new GateFact.PlusRatingEntered(m03, new PlusEntry("report 7", "Ida")),
+                "Ida entered a plus-rating for M-03 by report 7.");
+        said.put(
+                new GateFact.PlusRatingWithdrawn(m03, "not its report"),
+                "Plus-rating of M-03 withdrawn: not its report.");
+        said.put(
+                new GateFact.ConditionAnswered(m03, day, Map.of("cracked", Answer.NO), "Ida"),
+                "Ida looked at M-03: none of 1 questions answered yes.");
+        said.put(
+                new GateFact.ConditionAnswered(
+                        m03, day, Map.of("cracked", Answer.NO, "corroded", Answer.NOT_SURE), "Ida"),
+                "Ida looked at M-03: 1 of 2 questions answered yes or not sure.");
+        said.put(new GateFact.BottleFoundOpen(m03, day), "Bottle M-03 came with its valve open.");
+        said.put(
+                new GateFact.EmptyBottleInspected(m03, day, "test shop"),
+                "Bottle M-03 inspected and cleaned by test shop.");
+        said.put(new GateFact.HammerTested(m03, day, "Ida"), "Bottle M-03 hammer-tested by Ida.");
+        said.put(
+                new GateFact.RefusalsSetAside(m03, day, List.of(refusal), "Ida", "Tom", "looked again"),
+                "Tom set what the rules refuse of M-03 (1) aside for one fill by Ida: looked again.");
+    }
+
+    private static void crew(Map<Fact, String> said) {
+        said.put(
+                new CrewFact.PersonDescribed(new PersonDetails("Ben", Set.of(), null, null)),
+                "Ben described, with roles, training and check-out.");
+        said.put(new CrewFact.PersonLeft("Ida", "moved away"), "Ida left the bench: moved away.");
+        said.put(new CrewFact.EntrySigned(41, "Tom"), "Tom signed entry 41.");
+        said.put(new CrewFact.SecondPersonNamed(FILL, "Ben", "Tom"), "Tom stands beside Ben during this fill.");
+    }
+
+    private static void money(Map<Fact, String> said) {
+        said.put(new MoneyFact.FillBilled(FILL, "M. Ash", false), "Fill billed to M. Ash.");
+        said.put(new MoneyFact.FillBilled(FILL, "M. Ash", true), "Fill billed to M. Ash, as a guest.");
+        said.put(
+                MoneyExamples.tariff("0.011", "1.50", "20"),
+                "Prices from 2026-06-14: 0.011 EUR a standard litre, 0 a fill, at least 1.50, guests 20 % more.");
+        said.put(
+                MoneyExamples.cost(CostKind.CONTENT, "K 4711", "48.50"),
+                "Gas of 2026-06-14 for supply K 4711: 48.50 EUR.");
+        said.put(MoneyExamples.cost(CostKind.DELIVERY, null, "48.50"), "Delivery of 2026-06-14: 48.50 EUR.");
+        said.put(MoneyExamples.rent("48.50"), "Rent from 2026-06-14: 48.50 EUR a cylinder and day.");
+        said.put(
+                MoneyExamples.billed("17", "K 4711", MoneyExamples.DAY, MoneyExamples.DAY, 1, "48.50", "48.50"),
+                "Rent on bill 17 for supply K 4711, 2026-06-14 to 2026-06-14: 48.50 EUR.");
+        said.put(new MoneyFact.MonthClosed(YearMonth.of(2026, 5), "Ida"), "2026-05 closed by Ida.");
+    }
+
+    private static void care(Map<Fact, String> said) {
+        said.put(new CareFact.UpkeepEnded("hose 2", "cut up"), "Upkeep of hose 2 ended: cut up.");
+    }
+
+    private static void standing(Map<Fact, String> said, SupplyId a) {
+        said.put(new StandFact.SupplyReleased(a), "Supply A is used by its rank again.");
+        said.put(new StandFact.SupplyHeldBack(a, "for the squad"), "Supply A is held back: for the squad.");
+        said.put(
+                new StandFact.SupplyTaggedOut(a, "valve leaks"),
+                "Supply A is tagged out, not to be opened: valve leaks.");
+        said.put(new StandFact.SupplyPutFirst(a), "Supply A is used first.");
+        said.put(
+                new StandFact.SupplyDelivered(a, new Delivery("LOT 7", LocalDate.of(2026, 6, 1), "Holm Gases")),
+                "Supply A came from Holm Gases, lot LOT 7, rented from 2026-06-01.");
+        said.put(
+                new StandFact.SupplyDelivered(a, Delivery.UNSAID),
+                "Supply A came from not said, lot not said, rented from not said.");
+        said.put(new StandFact.SupplyPlaced(a, "trailer"), "Supply A stands in bank trailer.");
+        said.put(new StandFact.SupplyPlaced(a, null), "Supply A stands in the bank without a name.");
+        said.put(new StandFact.BankChosen(FILL, "trailer"), "The next fill is made from bank trailer.");
+        said.put(new StandFact.BankChosen(FILL, null), "The next fill is made from the bank without a name.");
+        said.put(new StandFact.ExchangeBegun(a), "Exchange of supply A begun.");
+        said.put(new StandFact.ExchangeMade(a, a), "Supply A took the place of A.");
+        said.put(
+                new StandFact.ExchangeBrokenOff(a, "not delivered"), "Exchange of supply A broken off: not delivered.");
+    }
+}
