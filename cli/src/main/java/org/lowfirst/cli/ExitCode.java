@@ -18,5 +18,17 @@ final class ExitCode {
     /** The flight is worked out, and the bottles do not cover it. */
     static final int NOT_COVERED = 3;
 
+    /** The session is planned, and a bottle does not end ready. */
+    static final int NOT_ALL_READY = 3;
+
+    /** The study was ended before its last run. */
+    static final int ENDED_EARLY = 3;
+
+    /** The bank lasts, and an order is due today or late. */
+    static final int ORDER_IS_DUE = 3;
+
+    /** Not even the largest bank is enough for the camp. */
+    static final int NOT_ENOUGH = 3;
+
     private ExitCode() {}
 }

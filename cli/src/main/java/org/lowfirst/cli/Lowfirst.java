@@ -53,6 +53,11 @@ final class Lowfirst {
         Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
         commands.put("serve", () -> new ServeCommand(terminal));
         commands.put("plan", () -> new PlanCommand(terminal));
+        commands.put("session", () -> new SessionCommand(terminal));
+        commands.put("ahead", () -> new AheadCommand(terminal));
+        commands.put("exchange", () -> new ExchangeCommand(terminal));
+        commands.put("study", () -> new StudyCommand(terminal));
+        commands.put("camp", () -> new CampCommand(terminal));
         commands.put("gas", () -> new GasCommand(terminal));
         commands.put("flight", () -> new FlightCommand(terminal));
         commands.put("journal", this::journal);

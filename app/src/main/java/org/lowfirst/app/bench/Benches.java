@@ -11,6 +11,7 @@ import org.lowfirst.app.honest.JudgingReadings;
 import org.lowfirst.app.honest.SpreadingAPlan;
 import org.lowfirst.app.honest.StoppingAndSettling;
 import org.lowfirst.app.journal.Journal;
+import org.lowfirst.app.outlook.AskingAhead;
 import org.lowfirst.gas.EquationOfState;
 
 /** The use cases over one database, wired together. Thread-safe. */
@@ -115,6 +116,10 @@ public final class Benches implements AutoCloseable {
 
     public AskingOtherTemperatures askingOtherTemperatures() {
         return new AskingOtherTemperatures(source, locale);
+    }
+
+    public AskingAhead askingAhead() {
+        return new AskingAhead(source);
     }
 
     /** The journals behind the benches, for export, import and verification. */

@@ -1,7 +1,9 @@
 package org.lowfirst.app.file;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -9,6 +11,7 @@ import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Parsed;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.Quantities;
+import org.lowfirst.gas.QuantityKind;
 import org.lowfirst.gas.StandardAtmosphere;
 import org.lowfirst.gas.Temperature;
 import org.lowfirst.gas.TemperatureUnit;
@@ -56,4 +59,17 @@ public record Kind<T extends Comparable<T>>(
                     .filter(unit -> unit.symbol().equals(symbol))
                     .map(volume::to)
                     .findFirst());
+
+    /**
+     * A kind of quantity that is a number in one unit.
+     *
+     * @param perUnit how much of that unit is in each unit people type
+     */
+    public static Kind<Double> scaled(QuantityKind units, String example, Map<String, Double> perUnit) {
+        return new Kind<>(
+                example,
+                List.copyOf(new TreeSet<>(perUnit.keySet())),
+                text -> Quantities.read(text, units, (typed, symbol) -> typed * perUnit.getOrDefault(symbol, 1.0)),
+                (value, symbol) -> Optional.ofNullable(perUnit.get(symbol)).map(size -> value / size));
+    }
 }

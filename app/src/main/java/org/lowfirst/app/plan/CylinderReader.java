@@ -2,6 +2,7 @@ package org.lowfirst.app.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.lowfirst.app.file.Kind;
 import org.lowfirst.app.file.ListReader;
 import org.lowfirst.app.file.Measure;
@@ -19,25 +20,33 @@ import org.lowfirst.planning.BottleToFill;
 import org.lowfirst.planning.SupplyState;
 
 /** Reads one supply or one bottle. */
-final class CylinderReader {
+public final class CylinderReader {
 
     private static final List<String> SUPPLY_KEYS = List.of("name", "water_volume", "reading");
     private static final List<String> BOTTLE_KEYS =
             List.of("name", "water_volume", "reading", "target", "service_pressure");
 
     private final Problems problems;
+    private final List<String> bottleKeys;
     private final NameReader names;
     private final PlausibleRange<GaugePressure> reading = PlausibleRange.of("reading", Kind.PRESSURE);
     private final PlausibleRange<GaugePressure> target = PlausibleRange.of("target", Kind.PRESSURE);
     private final PlausibleRange<GaugePressure> service = PlausibleRange.of("service_pressure", Kind.PRESSURE);
 
-    CylinderReader(Problems problems) {
+    public CylinderReader(Problems problems) {
+        this(problems, List.of());
+    }
+
+    /** @param furtherBottleKeys keys of a bottle that the caller reads, see {@link BottleLine#section} */
+    public CylinderReader(Problems problems, List<String> furtherBottleKeys) {
         this.problems = problems;
+        this.bottleKeys =
+                Stream.concat(BOTTLE_KEYS.stream(), furtherBottleKeys.stream()).toList();
         this.names = new NameReader(problems);
     }
 
     /** A cylinder of the file with the places that later checks point at. */
-    sealed interface Line extends ListReader.Named permits SupplyLine, BottleLine {
+    public sealed interface Line extends ListReader.Named permits SupplyLine, BottleLine {
 
         Measure<GaugePressure> reading();
 
@@ -45,7 +54,7 @@ final class CylinderReader {
         String label();
     }
 
-    record SupplyLine(SupplyState supply, Place namePlace, Measure<GaugePressure> reading) implements Line {
+    public record SupplyLine(SupplyState supply, Place namePlace, Measure<GaugePressure> reading) implements Line {
         @Override
         public String name() {
             return supply.name();
@@ -57,7 +66,9 @@ final class CylinderReader {
         }
     }
 
-    record BottleLine(BottleToFill bottle, Place namePlace, Measure<GaugePressure> reading) implements Line {
+    /** @param section its keys */
+    public record BottleLine(BottleToFill bottle, Section section, Place namePlace, Measure<GaugePressure> reading)
+            implements Line {
         @Override
         public String name() {
             return bottle.name();
@@ -69,7 +80,7 @@ final class CylinderReader {
         }
     }
 
-    Optional<SupplyLine> supply(Mapping mapping, int number) {
+    public Optional<SupplyLine> supply(Mapping mapping, int number) {
         Section section = new Section(mapping, "a supply", SUPPLY_KEYS, problems);
         MeasureReader measures = new MeasureReader(section, problems);
         Optional<String> name = names.read(section, "supply", number, "A");
@@ -86,8 +97,8 @@ final class CylinderReader {
         return Optional.of(new SupplyLine(supply, section.placeOf("name"), read.get()));
     }
 
-    Optional<BottleLine> bottle(Mapping mapping, int number) {
-        Section section = new Section(mapping, "a bottle", BOTTLE_KEYS, problems);
+    public Optional<BottleLine> bottle(Mapping mapping, int number) {
+        Section section = new Section(mapping, "a bottle", bottleKeys, problems);
         MeasureReader measures = new MeasureReader(section, problems);
         Optional<String> name = names.read(section, "bottle", number, "R1");
         String of = " of " + NameReader.label("bottle", name, number);
@@ -110,7 +121,7 @@ final class CylinderReader {
                 read.get().value(),
                 wanted.get().value(),
                 marked.get().value());
-        return Optional.of(new BottleLine(bottle, section.placeOf("name"), read.get()));
+        return Optional.of(new BottleLine(bottle, section, section.placeOf("name"), read.get()));
     }
 
     private void checkTarget(Measure<GaugePressure> wanted, Measure<GaugePressure> marked, String of) {

@@ -15,7 +15,8 @@ import org.lowfirst.planning.SupplyState;
 /** A plan as a sheet that a person can follow at the bench, at most 80 columns wide. */
 public final class PlanSheet {
 
-    private static final List<String> BEFORE = List.of(
+    /** What to see to before a valve is opened. */
+    public static final List<String> BEFORE = List.of(
             "No oil, grease or lotion near oxygen: clean hands, threads and tools.",
             "Read the marking and the test date. Unreadable, damaged or overdue: no fill.",
             "Fresh air, no flame, no smoking. New to it: work with somebody who knows it.",

@@ -23,6 +23,7 @@ class ArchitectureTest {
                     "org.lowfirst.app.bench",
                     "org.lowfirst.app.honest",
                     "org.lowfirst.app.journal",
+                    "org.lowfirst.app.outlook",
                     "org.lowfirst.app.words",
                     "org.lowfirst.station..",
                     "org.lowfirst.planning..",

@@ -28,5 +28,6 @@ final class ArchitectureTest {
                     "org.lowfirst.app.plan",
                     "org.lowfirst.gas",
                     "org.lowfirst.transfer",
-                    "org.lowfirst.planning");
+                    "org.lowfirst.planning",
+                    "org.lowfirst.planning.study");
 }

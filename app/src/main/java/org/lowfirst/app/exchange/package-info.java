@@ -1,0 +1,5 @@
+/** Exchange advice from a file: reading it, and writing what came of it for people and programs. */
+@NullMarked
+package org.lowfirst.app.exchange;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,118 @@
+package org.lowfirst.app.outlook;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.ahead.LookedAhead;
+import org.lowfirst.app.honest.BenchSource;
+import org.lowfirst.app.honest.BenchSource.Standing;
+import org.lowfirst.gas.Temperature;
+import org.lowfirst.planning.Conditions;
+import org.lowfirst.planning.ShownUnits;
+import org.lowfirst.planning.ahead.AheadOutcome;
+import org.lowfirst.planning.ahead.AheadRequest;
+import org.lowfirst.planning.ahead.Forecast;
+import org.lowfirst.planning.ahead.LookingAhead;
+import org.lowfirst.planning.ahead.Ordering;
+import org.lowfirst.planning.ahead.PlannedEvent;
+import org.lowfirst.planning.ahead.UseGuess;
+import org.lowfirst.planning.study.Objection;
+import org.lowfirst.station.BenchId;
+import org.lowfirst.station.Settings;
+
+/** Puts one bench into the planner's words, today and in the past, and looks ahead for it. Thread-safe. */
+public final class AskingAhead {
+
+    private static final long SEED = 1;
+
+    private final BenchSource source;
+
+    public AskingAhead(BenchSource source) {
+        this.source = source;
+    }
+
+    /**
+     * The bench today.
+     *
+     * @param temperature of the bench; null for its usual one
+     * @throws java.util.NoSuchElementException when there is no such bench
+     */
+    public BenchToday today(BenchId bench, @Nullable Temperature temperature) {
+        Standing standing = source.getStanding(bench);
+        Settings settings = standing.bench().settings();
+        Temperature at =
+                temperature == null ? settings.surroundings().usualTemperature().temperature() : temperature;
+        Conditions conditions = new Conditions(
+                source.gas(),
+                at,
+                settings.rules().figures().referenceTemperature().temperature(),
+                settings.surroundings().ambient().absolute(),
+                settings.surroundings().hoseVolume().volume());
+        return new BenchToday(standing.bench(), conditions, source.listBank(bench, at));
+    }
+
+    /**
+     * The use of the bench so far.
+     *
+     * @param zone where it stands
+     * @param today first day that is not past
+     */
+    public PastUse past(BenchId bench, ZoneId zone, LocalDate today) {
+        Standing standing = source.getStanding(bench);
+        return FillsOfAJournal.of(standing.bench(), source.listEntries(bench, standing.head()), zone, today);
+    }
+
+    /** What came of looking ahead for a bench. */
+    public sealed interface Look {
+
+        /** @param past the use it rests on */
+        record Seen(LookedAhead looked, PastUse past) implements Look {}
+
+        /** Nothing was computed. */
+        record Unseen(Objection why, ShownUnits units) implements Look {
+
+            /** Why, as a sentence. */
+            public String inWords() {
+                return why.inWords(units);
+            }
+        }
+    }
+
+    /**
+     * How long the bank lasts at the bench's usual temperature, with nothing planned and no guess given.
+     *
+     * @param zone where it stands
+     * @param leadDays days from the order to the delivery
+     * @param reserveFills fills that should still be in the bank when the delivery comes
+     */
+    public Look look(BenchId bench, ZoneId zone, LocalDate today, int leadDays, int reserveFills) {
+        return look(bench, null, zone, today, new Ordering(leadDays, reserveFills), List.of(), null);
+    }
+
+    /**
+     * How long the bank lasts.
+     *
+     * @param temperature of the bench; null for its usual one
+     * @param zone where it stands
+     * @param events planned ones
+     * @param guess null for none
+     */
+    public Look look(
+            BenchId bench,
+            @Nullable Temperature temperature,
+            ZoneId zone,
+            LocalDate today,
+            Ordering ordering,
+            List<PlannedEvent> events,
+            @Nullable UseGuess guess) {
+        BenchToday now = today(bench, temperature);
+        PastUse past = past(bench, zone, today);
+        AheadRequest request = new AheadRequest(
+                now.conditions(), now.bank(), past.history(), past.usual(), events, guess, ordering, today, SEED);
+        AheadOutcome outcome = LookingAhead.look(request);
+        return outcome instanceof Forecast forecast
+                ? new Look.Seen(new LookedAhead(request, forecast, now.units()), past)
+                : new Look.Unseen(((AheadOutcome.Refused) outcome).why(), now.units());
+    }
+}
