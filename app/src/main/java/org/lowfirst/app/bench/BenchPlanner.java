@@ -1,8 +1,10 @@
 package org.lowfirst.app.bench;
 
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.lowfirst.planning.BottleToFill;
 import org.lowfirst.planning.Conditions;
@@ -10,6 +12,7 @@ import org.lowfirst.planning.FillPlanner;
 import org.lowfirst.planning.FillRequest;
 import org.lowfirst.planning.PlanOutcome;
 import org.lowfirst.planning.SupplyState;
+import org.lowfirst.planning.TogetherOutcome;
 import org.lowfirst.planning.Turn;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.BottleId;
@@ -102,9 +105,26 @@ final class BenchPlanner {
         return plan(state, bottle, target, before, only);
     }
 
-    private PlanOutcome plan(
-            BenchState state, BottleId bottle, StatedPressure target, Reading before, List<SupplyState> bank) {
+    /**
+     * What it would cost to open supplies together, and what they give kept apart.
+     *
+     * @param bank the supplies at the bench's usual temperature
+     * @param open names of those opened together
+     */
+    TogetherOutcome together(
+            BenchState state, UsualBottle usual, List<SupplyState> bank, Set<String> open, Instant now) {
         Settings settings = state.bench().settings();
+        Reading before = usual.before(settings, now);
+        return planner(conditions(settings, before))
+                .openTogether(request(state, usual.bottle().id(), usual.target(), before, bank), open);
+    }
+
+    PlanOutcome plan(BenchState state, BottleId bottle, StatedPressure target, Reading before, List<SupplyState> bank) {
+        return planner(conditions(state.bench().settings(), before)).plan(request(state, bottle, target, before, bank));
+    }
+
+    private static FillRequest request(
+            BenchState state, BottleId bottle, StatedPressure target, Reading before, List<SupplyState> bank) {
         BottleDetails details = state.bench().getBottle(bottle).details();
         BottleToFill toFill = new BottleToFill(
                 details.name(),
@@ -112,11 +132,11 @@ final class BenchPlanner {
                 before.pressure().gauge(),
                 target.gauge(),
                 details.servicePressure().gauge());
-        return planner(conditions(settings, before))
-                .plan(new FillRequest(bank, toFill, settings.fullSupply().gauge()));
+        return new FillRequest(
+                bank, toFill, state.bench().settings().fullSupply().gauge());
     }
 
-    private List<SupplyState> bank(BenchState state, String bank, Reading before) {
+    List<SupplyState> bank(BenchState state, String bank, Reading before) {
         return supplies(BankNow.of(state, bank, before.temperature().temperature(), count));
     }
 

@@ -46,6 +46,14 @@ public final class Benches implements AutoCloseable {
         return new KeepingTheBank(recorder, count);
     }
 
+    public ExchangingASupply exchangingASupply() {
+        return new ExchangingASupply(recorder, planner, keepingTheBank());
+    }
+
+    public WeighingTwoOpen weighingTwoOpen() {
+        return new WeighingTwoOpen(recorder, planner, count);
+    }
+
     public TakingReadings takingReadings() {
         return new TakingReadings(recorder);
     }

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.StreamSupport;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.journal.Head;
@@ -48,7 +50,34 @@ final class Replay implements Iterator<Entry> {
         return run(journal, supposed.bench(), head, count, supposed);
     }
 
+    /**
+     * The bench as it was when something happened, as far as is known at this head; empty before it was opened.
+     *
+     * @param with whether what happened itself counts
+     */
+    static Optional<BenchState> upTo(Journal journal, Head head, Entry entry, boolean with, GasCount count) {
+        Corrections corrections = Corrections.of(journal.listCorrections(entry.bench()));
+        Place place = Place.of(entry, corrections);
+        Predicate<Entry> earlier = other -> {
+            int order = Place.of(other, corrections).compareTo(place);
+            return other.seq() <= head.seq() && (order < 0 || (with && order == 0));
+        };
+        return run(journal, entry.bench(), head, count, null, earlier) instanceof Replayed.State folded
+                ? Optional.of(folded.state())
+                : Optional.empty();
+    }
+
     private static Replayed run(Journal journal, BenchId bench, Head head, GasCount count, @Nullable Entry supposed) {
+        return run(journal, bench, head, count, supposed, entry -> entry.seq() <= head.seq());
+    }
+
+    private static Replayed run(
+            Journal journal,
+            BenchId bench,
+            Head head,
+            GasCount count,
+            @Nullable Entry supposed,
+            Predicate<Entry> counts) {
         List<Entry> correcting = new ArrayList<>(journal.listCorrections(bench));
         correcting.removeIf(entry -> entry.seq() > head.seq());
         if (supposed != null && supposed.fact() instanceof Fact.EntryCorrected) {
@@ -57,7 +86,7 @@ final class Replay implements Iterator<Entry> {
         Corrections corrections = Corrections.of(correcting);
         BookKeeper keeper = new BookKeeper(count);
         return journal.inPlaceOrder(bench, rows -> {
-            Replay replay = new Replay(corrections, upTo(head, rows), keeper, supposed);
+            Replay replay = new Replay(corrections, only(counts, rows), keeper, supposed);
             Folding folding = Evolving.fold(replay);
             if (folding instanceof Folding.Folded folded) {
                 BenchState state = new BenchState(folded.bench(), keeper.toBook(), head, replay.last);
@@ -76,12 +105,10 @@ final class Replay implements Iterator<Entry> {
         return new BenchState(bench, keeper.toBook(), head, Place.of(entry, entry.seq()));
     }
 
-    /** Leaves out what was appended while this read was under way. */
-    private static Iterator<Entry> upTo(Head head, Iterator<Entry> rows) {
+    /** Leaves out what does not count, such as what was appended while this read was under way. */
+    private static Iterator<Entry> only(Predicate<Entry> counts, Iterator<Entry> rows) {
         Iterable<Entry> once = () -> rows;
-        return StreamSupport.stream(once.spliterator(), false)
-                .filter(entry -> entry.seq() <= head.seq())
-                .iterator();
+        return StreamSupport.stream(once.spliterator(), false).filter(counts).iterator();
     }
 
     @Override
