@@ -14,6 +14,18 @@ final class CareRules {
             }
             return f.reason().isBlank() ? Refused.of(Rule.REASON_EMPTY, f.equipment()) : null;
         }
+        if (fact instanceof CareFact.EmergencyCardSet f) {
+            return unfinished(f.help());
+        }
         throw new AssertionError("unhandled " + fact);
+    }
+
+    /** A number without a name helps nobody, nor a name without a number. */
+    private static @Nullable Refused unfinished(LocalHelp help) {
+        return help.numbers().stream()
+                .filter(one -> one.who().isBlank() || one.dial().isBlank())
+                .findFirst()
+                .map(one -> Refused.of(Rule.LOCAL_NUMBER_INCOMPLETE, one.who().isBlank() ? one.dial() : one.who()))
+                .orElse(null);
     }
 }

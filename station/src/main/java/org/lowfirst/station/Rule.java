@@ -53,6 +53,8 @@ public enum Rule {
     BOTTLE_FELL(true),
     /** A gauge cannot show more than its scale holds. */
     READING_ABOVE_FULL_SCALE,
+    /** A local number of the emergency card lacks its name or its digits. */
+    LOCAL_NUMBER_INCOMPLETE,
     GAUGE_UNKNOWN,
     GAUGE_SCALE_NOT_ABOVE_ZERO,
     GAUGE_DIVISION_OUT_OF_RANGE,

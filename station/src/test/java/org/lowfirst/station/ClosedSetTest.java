@@ -78,6 +78,7 @@ class ClosedSetTest {
             new Command.Enter(new MoneyFact.RentBilled("17", MoneyRulesTest.DAY, MoneyRulesTest.stay(10))),
             new Command.Enter(new MoneyFact.MonthClosed(YearMonth.of(2026, 5), "Ida")),
             new Command.Enter(new CareFact.UpkeepEnded("hose 2", "cut up")),
+            new Command.Enter(new CareFact.EmergencyCardSet(LocalHelp.NONE)),
             new Command.Enter(new StandFact.SupplyReleased(Larkmoor.A)),
             new Command.Enter(new StandFact.SupplyHeldBack(Larkmoor.A, "for the squad")),
             new Command.Enter(new StandFact.SupplyTaggedOut(Larkmoor.A, "valve leaks")),

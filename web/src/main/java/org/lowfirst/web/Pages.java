@@ -14,6 +14,8 @@ import org.lowfirst.web.gauges.GaugesPages;
 import org.lowfirst.web.hub.HubPages;
 import org.lowfirst.web.journal.EntryPages;
 import org.lowfirst.web.journal.JournalPages;
+import org.lowfirst.web.papers.PaperPages;
+import org.lowfirst.web.papers.PapersPages;
 import org.lowfirst.web.people.PeoplePages;
 import org.lowfirst.web.server.HealthPage;
 import org.lowfirst.web.server.PageRouting;
@@ -59,6 +61,8 @@ import org.springframework.context.annotation.Import;
     DonePages.class,
     JournalPages.class,
     EntryPages.class,
+    PapersPages.class,
+    PaperPages.class,
     EchoPages.class,
     HealthPage.class
 })

@@ -86,6 +86,10 @@ public final class Benches implements AutoCloseable {
         return new RemovingTheDemo(recorder);
     }
 
+    public KeepingLocalHelp keepingLocalHelp() {
+        return new KeepingLocalHelp(recorder);
+    }
+
     public KeepingGauges keepingGauges() {
         return new KeepingGauges(recorder, judging);
     }

@@ -12,6 +12,11 @@ final class CareSentences {
         if (fact instanceof CareFact.UpkeepEnded f) {
             return names.say("upkeep.ended", Map.of("equipment", f.equipment(), "reason", f.reason()));
         }
+        if (fact instanceof CareFact.EmergencyCardSet f) {
+            return names.say(
+                    "emergency-card.set",
+                    Map.of("numbers", Integer.toString(f.help().numbers().size())));
+        }
         throw new AssertionError("unhandled " + fact);
     }
 }

@@ -14,6 +14,7 @@ import org.lowfirst.station.Delivery;
 import org.lowfirst.station.Fact;
 import org.lowfirst.station.FillId;
 import org.lowfirst.station.GateFact;
+import org.lowfirst.station.LocalHelp;
 import org.lowfirst.station.MarkedPlate;
 import org.lowfirst.station.Marking;
 import org.lowfirst.station.MoneyFact;
@@ -114,6 +115,7 @@ final class AreaSaid {
 
     private static void care(Map<Fact, String> said) {
         said.put(new CareFact.UpkeepEnded("hose 2", "cut up"), "Upkeep of hose 2 ended: cut up.");
+        said.put(new CareFact.EmergencyCardSet(LocalHelp.NONE), "The emergency card was set; local numbers on it: 0.");
     }
 
     private static void standing(Map<Fact, String> said, SupplyId a) {

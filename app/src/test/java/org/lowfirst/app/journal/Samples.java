@@ -30,6 +30,7 @@ import org.lowfirst.station.FillId;
 import org.lowfirst.station.GateFact;
 import org.lowfirst.station.GaugeDetails;
 import org.lowfirst.station.GaugeUse;
+import org.lowfirst.station.LocalHelp;
 import org.lowfirst.station.MarkedPlate;
 import org.lowfirst.station.Marking;
 import org.lowfirst.station.Material;
@@ -207,6 +208,10 @@ final class Samples {
         facts.put("fill.billed", new MoneyFact.FillBilled(new FillId("fill-1"), "M. Ash", true));
         putMoney(facts);
         facts.put("upkeep.ended", new CareFact.UpkeepEnded("hose 2", "cut up"));
+        facts.put(
+                "emergency-card.set",
+                new CareFact.EmergencyCardSet(new LocalHelp(
+                        "Larkmoor, hangar 2", "wind sock", List.of(new LocalHelp.Contact("Fire", "00 00")))));
         facts.put("supply.released", new StandFact.SupplyReleased(new SupplyId("s-a")));
         putStand(facts);
     }

@@ -10,6 +10,7 @@ public enum Hub {
     SETTINGS(Section.BENCH, "/settings"),
     PEOPLE(Section.BENCH, "/people"),
     GAUGES(Section.BENCH, "/gauges"),
+    PAPERS(Section.BENCH, "/papers"),
     BENCHES(Section.BENCH, "");
 
     private final Section section;

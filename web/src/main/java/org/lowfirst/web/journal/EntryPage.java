@@ -1,6 +1,7 @@
 package org.lowfirst.web.journal;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import org.lowfirst.web.form.Form;
 import org.lowfirst.web.view.Page;
 import org.lowfirst.web.view.Place;
@@ -30,6 +31,10 @@ public record EntryPage(
         String key)
         implements Page {
 
+    /** Kinds of the entries that tell a fill, of which a record can be printed. */
+    private static final Pattern OF_A_FILL =
+            Pattern.compile("fill\\.(started|finished|abandoned|recorded)|stage\\.recorded");
+
     public EntryPage {
         fields = List.copyOf(fields);
     }
@@ -41,6 +46,11 @@ public record EntryPage(
      * @param label what it is, with its unit
      */
     public record Field(String name, String label) {}
+
+    /** Whether the fill it is about can be printed. */
+    public boolean ofAFill() {
+        return OF_A_FILL.matcher(kind).matches() && line.corrected() == 0;
+    }
 
     @Override
     public String template() {

@@ -1,0 +1,116 @@
+package org.lowfirst.web.papers;
+
+import java.time.Clock;
+import java.util.Locale;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.function.Function;
+import org.lowfirst.app.paper.PaperSize;
+import org.lowfirst.app.paper.PrintedPaper;
+import org.lowfirst.app.paper.PrintingPapers;
+import org.lowfirst.station.BottleId;
+import org.lowfirst.web.form.Form;
+import org.lowfirst.web.view.NoSuchThing;
+import org.lowfirst.web.workplace.BenchNow;
+import org.lowfirst.web.workplace.Workplace;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.View;
+
+/** The papers themselves, as PDF. */
+@Controller
+public final class PaperPages {
+
+    private final Workplace workplace;
+    private final PrintingPapers printing;
+
+    public PaperPages(Workplace workplace) {
+        Clock clock = workplace.clock();
+        this.workplace = workplace;
+        this.printing = new PrintingPapers(
+                workplace.benches(),
+                clock,
+                Locale.forLanguageTag(workplace.words().language()));
+    }
+
+    @GetMapping("/at/{bench}/papers/supply-labels")
+    View labels(@PathVariable String bench, @RequestParam(defaultValue = "") String size) {
+        BenchNow now = workplace.open(bench);
+        return new Download(printing.supplyLabels(now.id(), size(size, now)));
+    }
+
+    /** @param base address of this program from another machine, as typed on the Papers page */
+    @GetMapping("/at/{bench}/papers/bottle-tags")
+    View tags(
+            @PathVariable String bench,
+            @RequestParam(defaultValue = "") String size,
+            @RequestParam(defaultValue = "") String base,
+            @RequestParam(defaultValue = "") String bottle) {
+        BenchNow now = workplace.open(bench);
+        Optional<BottleAddresses> addresses = BottleAddresses.read(base);
+        if (addresses.isEmpty()) {
+            Form form = PapersPages.filled(now, base)
+                    .filled("bottle", bottle)
+                    .faulting("base", now.words().of("fault.base", base));
+            return workplace.screens().refused(PapersPages.page(workplace, now, form));
+        }
+        Function<BottleId, String> address = addresses.get().at(now.place());
+        PaperSize paper = size(size, now);
+        if (bottle.isEmpty()) {
+            return new Download(printing.bottleTags(now.id(), address, paper));
+        }
+        return now.bench().listBottles().stream()
+                .map(known -> known.id())
+                .filter(id -> id.value().equals(bottle))
+                .findFirst()
+                .flatMap(id -> printing.findBottleTag(now.id(), id, address, paper))
+                .<View>map(Download::new)
+                .orElseThrow(() -> new NoSuchThing("bottle " + bottle));
+    }
+
+    @GetMapping("/at/{bench}/papers/bench-sheet")
+    View sheet(@PathVariable String bench, @RequestParam(defaultValue = "") String size) {
+        BenchNow now = workplace.open(bench);
+        return new Download(printing.benchSheet(now.id(), size(size, now)));
+    }
+
+    @GetMapping("/at/{bench}/papers/blank-log")
+    View log(@PathVariable String bench, @RequestParam(defaultValue = "") String size) {
+        BenchNow now = workplace.open(bench);
+        return new Download(printing.blankLog(now.id(), size(size, now)));
+    }
+
+    @GetMapping("/at/{bench}/papers/emergency-card")
+    View card(@PathVariable String bench, @RequestParam(defaultValue = "") String size) {
+        BenchNow now = workplace.open(bench);
+        return new Download(printing.emergencyCard(now.id(), size(size, now)));
+    }
+
+    /** @param entry number of any entry of the fill */
+    @GetMapping("/at/{bench}/papers/fill-record")
+    View record(@PathVariable String bench, @RequestParam long entry, @RequestParam(defaultValue = "") String size) {
+        BenchNow now = workplace.open(bench);
+        return record(now, entry, size(size, now))
+                .<View>map(Download::new)
+                .orElseThrow(() -> new NoSuchThing("fill of entry " + entry));
+    }
+
+    private Optional<PrintedPaper> record(BenchNow now, long entry, PaperSize size) {
+        try {
+            return printing.findFillRecord(now.id(), entry, size);
+        } catch (NoSuchElementException none) {
+            throw new NoSuchThing("entry " + entry);
+        }
+    }
+
+    private static PaperSize size(String asked, BenchNow now) {
+        for (PaperSize size : PaperSize.values()) {
+            if (size.name().equalsIgnoreCase(asked)) {
+                return size;
+            }
+        }
+        return PapersPages.usual(now);
+    }
+}
