@@ -1,15 +1,10 @@
 package org.lowfirst.station;
 
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import org.jspecify.annotations.Nullable;
 
 /** What can be entered about money. A bill is never a reason to refuse a fill. */
 final class MoneyRules {
-
-    /** Where a day begins first; what day it is at the bench is for the client to know. */
-    private static final ZoneOffset EARLIEST = ZoneOffset.ofHours(14);
 
     /** Nobody keeps such a bench's accounts further back or plans further ahead (common practice, no source). */
     private static final LocalDate FIRST_DAY = LocalDate.of(1990, 1, 1);
@@ -19,7 +14,7 @@ final class MoneyRules {
     private MoneyRules() {}
 
     static @Nullable Refused check(Accounts accounts, MoneyFact fact, Circumstances circumstances) {
-        LocalDate today = today(circumstances.now());
+        LocalDate today = LocalDate.ofInstant(circumstances.now(), circumstances.zone());
         if (fact instanceof MoneyFact.FillBilled f) {
             return f.payer().isBlank() ? Refused.of(Rule.NAME_EMPTY, "person") : null;
         } else if (fact instanceof MoneyFact.TariffSet f) {
@@ -115,9 +110,5 @@ final class MoneyRules {
         return today.isAfter(f.month().atEndOfMonth())
                 ? null
                 : Refused.of(Rule.MONTH_NOT_OVER, f.month().toString());
-    }
-
-    private static LocalDate today(Instant now) {
-        return LocalDate.ofInstant(now, EARLIEST);
     }
 }

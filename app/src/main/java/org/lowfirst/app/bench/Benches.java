@@ -23,6 +23,7 @@ public final class Benches implements AutoCloseable {
     private final Locale locale;
     private final BenchSource source;
     private final JudgingReadings judging;
+    private final KeepingAccounts accounts;
 
     /**
      * @param journal the database; closed with this
@@ -36,6 +37,7 @@ public final class Benches implements AutoCloseable {
         this.locale = locale;
         this.source = new JournalSource(recorder, count);
         this.judging = new JudgingReadings(source, locale);
+        this.accounts = new KeepingAccounts(recorder, judging, count, locale);
     }
 
     public OpeningABench openingABench() {
@@ -96,6 +98,8 @@ public final class Benches implements AutoCloseable {
 
     public KeepingPeople keepingPeople() {
         return new KeepingPeople(recorder);
+    public KeepingAccounts keepingAccounts() {
+        return accounts;
     }
 
     public AllowingWarmStops allowingWarmStops() {

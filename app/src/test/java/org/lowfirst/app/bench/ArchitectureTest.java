@@ -24,6 +24,7 @@ class ArchitectureTest {
                     "org.lowfirst.app.honest",
                     "org.lowfirst.app.journal",
                     "org.lowfirst.app.outlook",
+                    "org.lowfirst.app.money",
                     "org.lowfirst.app.words",
                     "org.lowfirst.station..",
                     "org.lowfirst.planning..",

@@ -8,21 +8,23 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Set;
+import java.util.TreeMap;
 
 /** Checks a supplier's rent by serial number and day. */
 public final class RentCheck {
 
-    private final RentTerms terms;
+    private final NavigableMap<LocalDate, RentTerms> agreed;
     private final Map<String, Set<LocalDate>> chargeable = new HashMap<>();
     private final Map<String, Set<LocalDate>> charged = new HashMap<>();
 
-    private RentCheck(List<RentStay> stays, RentTerms terms, LocalDate today) {
-        this.terms = terms;
+    private RentCheck(List<RentStay> stays, NavigableMap<LocalDate, RentTerms> agreed, LocalDate today) {
+        this.agreed = agreed;
         for (RentStay stay : stays) {
             chargeable
                     .computeIfAbsent(stay.serial(), serial -> new HashSet<>())
-                    .addAll(stay.chargeableDays(terms, today));
+                    .addAll(stay.chargeableDays(at(agreed, stay.arrived()), today));
         }
     }
 
@@ -33,21 +35,62 @@ public final class RentCheck {
      */
     public static List<RentFinding> check(
             List<RentStay> stays, RentTerms terms, List<RentLine> lines, LocalDate today) {
-        RentCheck check = new RentCheck(stays, terms, today);
+        return check(stays, always(terms), lines, today);
+    }
+
+    /**
+     * Holds each line against the stays, in order. A stay is counted by what was agreed when it began, a line priced by what was
+     * agreed on its first day.
+     *
+     * @param agreed terms by their first day, at least one; the first ones hold before it too
+     * @param today days after it are not charged yet
+     */
+    public static List<RentFinding> check(
+            List<RentStay> stays, NavigableMap<LocalDate, RentTerms> agreed, List<RentLine> lines, LocalDate today) {
+        RentCheck check = new RentCheck(stays, agreed, today);
         return lines.stream().map(check::finding).toList();
     }
 
+    private static NavigableMap<LocalDate, RentTerms> always(RentTerms terms) {
+        return new TreeMap<>(Map.of(LocalDate.MIN, terms));
+    }
+
+    private static RentTerms at(NavigableMap<LocalDate, RentTerms> agreed, LocalDate day) {
+        Map.Entry<LocalDate, RentTerms> found = agreed.floorEntry(day);
+        return found == null ? agreed.firstEntry().getValue() : found.getValue();
+    }
+
     /** What a supplier may charge for one serial number between two days, both included. */
+    public static Money expected(
+            List<RentStay> stays,
+            NavigableMap<LocalDate, RentTerms> agreed,
+            String serial,
+            LocalDate from,
+            LocalDate to) {
+        return at(agreed, from).rent(countDays(stays, agreed, serial, from, to));
+    }
+
+    /** As above, with the same terms throughout. */
     public static Money expected(List<RentStay> stays, RentTerms terms, String serial, LocalDate from, LocalDate to) {
+        return expected(stays, always(terms), serial, from, to);
+    }
+
+    /** Days of rent of one serial number between two days, both included. */
+    public static long countDays(
+            List<RentStay> stays,
+            NavigableMap<LocalDate, RentTerms> agreed,
+            String serial,
+            LocalDate from,
+            LocalDate to) {
         Set<LocalDate> days = new HashSet<>();
         stays.stream()
                 .filter(stay -> stay.serial().equals(serial))
-                .forEach(stay -> days.addAll(stay.chargeableDays(terms, to)));
-        long count = days.stream().filter(day -> !day.isBefore(from)).count();
-        return terms.rent(count);
+                .forEach(stay -> days.addAll(stay.chargeableDays(at(agreed, stay.arrived()), to)));
+        return days.stream().filter(day -> !day.isBefore(from)).count();
     }
 
     private RentFinding finding(RentLine line) {
+        RentTerms terms = at(agreed, line.from());
         Set<LocalDate> here = chargeable.getOrDefault(line.serial(), Set.of());
         Set<LocalDate> before = charged.computeIfAbsent(line.serial(), serial -> new HashSet<>());
         List<LocalDate> notHere = new ArrayList<>();
