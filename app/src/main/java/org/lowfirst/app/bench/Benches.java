@@ -98,6 +98,8 @@ public final class Benches implements AutoCloseable {
 
     public KeepingPeople keepingPeople() {
         return new KeepingPeople(recorder);
+    }
+
     public KeepingAccounts keepingAccounts() {
         return accounts;
     }

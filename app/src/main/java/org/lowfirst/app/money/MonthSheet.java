@@ -18,6 +18,7 @@ import org.lowfirst.station.charges.Prices;
 public final class MonthSheet {
 
     private final Wording wording;
+    private final Wording lines;
     private final Books books;
 
     /** A unit of gas and the condition it is stated at. */
@@ -26,18 +27,19 @@ public final class MonthSheet {
     public MonthSheet(Books books, Locale locale) {
         this.books = books;
         this.wording = Wording.of(MonthSheet.class, locale);
+        this.lines = Wording.of(ChargeLine.class, locale);
     }
 
     /** @param person whose lines; empty for everybody's */
     public byte[] write(YearMonth month, String person) {
-        List<ChargeLine> lines = books.book().lines().stream()
+        List<ChargeLine> booked = books.book().lines().stream()
                 .filter(line -> line.month().equals(month))
                 .filter(line -> person.isEmpty() || line.fill().person().equals(person))
                 .toList();
-        List<Sold> sold = lines.stream().map(this::sold).distinct().toList();
+        List<Sold> sold = booked.stream().map(this::sold).distinct().toList();
         CsvSheet sheet = new CsvSheet();
         sheet.row(header(sold));
-        lines.forEach(line -> row(sheet, line, sold));
+        booked.forEach(line -> row(sheet, line, sold));
         return sheet.toBytes();
     }
 
@@ -71,7 +73,7 @@ public final class MonthSheet {
                 .text(line.fill().person())
                 .text(line.fill().day().toString())
                 .text(line.fill().bottle())
-                .text(wording.text("kind." + line.kind().name().toLowerCase(Locale.ROOT), Map.of()));
+                .text(lines.text("line." + line.kind().name().toLowerCase(Locale.ROOT), Map.of()));
         for (Sold one : sold) {
             if (one.equals(sold(line))) {
                 sheet.number(line.quantity());
