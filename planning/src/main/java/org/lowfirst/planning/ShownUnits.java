@@ -1,5 +1,6 @@
 package org.lowfirst.planning;
 
+import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import org.lowfirst.gas.AbsolutePressure;
 import org.lowfirst.gas.GaugePressure;
@@ -13,9 +14,11 @@ import org.lowfirst.planning.words.Phrases;
 /**
  * The units and the language in which sentences show quantities to people; full precision stays in the values.
  *
- * @param language of the sentences; numbers are written as in English in all of them
+ * @param language of the sentences; numbers have a decimal comma and narrow spaces where it has
  */
 public record ShownUnits(PressureUnit pressure, TemperatureUnit temperature, VolumeUnit volume, Locale language) {
+
+    private static final char NARROW_SPACE = '\u202f';
 
     /** In English. */
     public ShownUnits(PressureUnit pressure, TemperatureUnit temperature, VolumeUnit volume) {
@@ -63,12 +66,12 @@ public record ShownUnits(PressureUnit pressure, TemperatureUnit temperature, Vol
     }
 
     public String show(Volume value) {
-        return String.format(Locale.ROOT, "%s %s", Float.toString((float) value.to(volume)), volume.symbol())
-                .replace(".0 ", " ");
+        String digits = Float.toString((float) value.to(volume)).replaceFirst("\\.0$", "");
+        return localized(digits) + " " + volume.symbol();
     }
 
     /** To 1 bar, 1 psi, 1 kPa or 0.01 MPa. */
-    static String pressure(GaugePressure reading, PressureUnit unit) {
+    private String pressure(GaugePressure reading, PressureUnit unit) {
         return number(reading.to(unit), digits(unit)) + " " + unit.symbol();
     }
 
@@ -76,8 +79,14 @@ public record ShownUnits(PressureUnit pressure, TemperatureUnit temperature, Vol
         return unit == PressureUnit.MEGAPASCAL ? 2 : 0;
     }
 
-    private static String number(double value, int digits) {
+    private String number(double value, int digits) {
         String text = String.format(Locale.ROOT, "%,." + digits + "f", value);
-        return text.equals("-0") ? "0" : text;
+        return text.equals("-0") ? "0" : localized(text);
+    }
+
+    private String localized(String number) {
+        return DecimalFormatSymbols.getInstance(language).getDecimalSeparator() == ','
+                ? number.replace(',', NARROW_SPACE).replace('.', ',')
+                : number;
     }
 }

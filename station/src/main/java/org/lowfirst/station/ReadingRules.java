@@ -16,6 +16,12 @@ final class ReadingRules {
     /** How near to the one before it must come in another unit to be taken for a wrong unit (common practice, no source). */
     private static final double NEAR = 0.15;
 
+    /** A reading in kPa below this part of the marking may be one in bar (common practice, no source). */
+    private static final double NEXT_TO_NOTHING = 0.02;
+
+    /** As bar it would be more than this part of the marking. */
+    private static final double USUAL = 0.1;
+
     private ReadingRules() {}
 
     /**
@@ -41,6 +47,9 @@ final class ReadingRules {
         }
         if (before != null && !circumstances.confirmed() && looksLikeOtherUnit(measured, before)) {
             return new Refused(Rule.READING_LOOKS_LIKE_OTHER_UNIT, name, measured, before);
+        }
+        if (!circumstances.confirmed() && looksLikeBar(measured, service)) {
+            return new Refused(Rule.READING_LOOKS_LIKE_BAR, name, measured, service);
         }
         return temperature(name, reading.temperature(), figures);
     }
@@ -71,6 +80,16 @@ final class ReadingRules {
                 .multiply(BigDecimal.valueOf(figures.testPressureFactor()))
                 .round(new MathContext(4, RoundingMode.HALF_UP));
         return new StatedPressure(value.setScale(Math.max(0, value.scale()), RoundingMode.UNNECESSARY), service.unit());
+    }
+
+    /** Next to nothing in kPa, yet a usual reading if the gauge shows bar. */
+    private static boolean looksLikeBar(StatedPressure measured, StatedPressure service) {
+        double marked = service.gauge().pascals();
+        double inBar = GaugePressure.of(measured.value().doubleValue(), PressureUnit.BAR)
+                .pascals();
+        return measured.unit() == PressureUnit.KILOPASCAL
+                && measured.gauge().pascals() < NEXT_TO_NOTHING * marked
+                && inBar > USUAL * marked;
     }
 
     private static boolean looksLikeOtherUnit(StatedPressure measured, StatedPressure before) {

@@ -49,6 +49,8 @@ public enum Rule {
     READING_ABOVE_TEST_PRESSURE,
     /** Fits the reading before almost exactly if it is taken in another unit. */
     READING_LOOKS_LIKE_OTHER_UNIT(true),
+    /** A number in kPa that is next to nothing, and usual in bar. */
+    READING_LOOKS_LIKE_BAR(true),
     /** A stage only ever raises the bottle, unless gas ran back. */
     BOTTLE_FELL(true),
     /** A gauge cannot show more than its scale holds. */

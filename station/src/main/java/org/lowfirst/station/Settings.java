@@ -9,6 +9,7 @@ import java.util.List;
  * @param rules rule set the bench follows
  * @param fullSupply what a full supply reads as delivered
  * @param people names to choose an author from, in the order entered
+ * @param language language its pages and papers are in
  */
 public record Settings(
         String name,
@@ -16,14 +17,26 @@ public record Settings(
         RuleSet rules,
         Surroundings surroundings,
         StatedPressure fullSupply,
-        List<String> people) {
+        List<String> people,
+        Language language) {
 
     public Settings {
         people = List.copyOf(people);
     }
 
+    /** In English. */
+    public Settings(
+            String name,
+            Units units,
+            RuleSet rules,
+            Surroundings surroundings,
+            StatedPressure fullSupply,
+            List<String> people) {
+        this(name, units, rules, surroundings, fullSupply, people, Language.ENGLISH);
+    }
+
     /** The same with other names to choose from. */
     Settings with(List<String> names) {
-        return new Settings(name, units, rules, surroundings, fullSupply, names);
+        return new Settings(name, units, rules, surroundings, fullSupply, names, language);
     }
 }

@@ -2,6 +2,8 @@ package org.lowfirst.app.bench;
 
 import java.time.Clock;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.lowfirst.app.honest.AskingOtherTemperatures;
 import org.lowfirst.app.honest.BenchSource;
 import org.lowfirst.app.honest.CheckingForLeaks;
@@ -13,6 +15,7 @@ import org.lowfirst.app.honest.StoppingAndSettling;
 import org.lowfirst.app.journal.Journal;
 import org.lowfirst.app.outlook.AskingAhead;
 import org.lowfirst.gas.EquationOfState;
+import org.lowfirst.station.Language;
 
 /** The use cases over one database, wired together. Thread-safe. */
 public final class Benches implements AutoCloseable {
@@ -24,6 +27,7 @@ public final class Benches implements AutoCloseable {
     private final BenchSource source;
     private final JudgingReadings judging;
     private final KeepingAccounts accounts;
+    private final Map<Language, Benches> spoken;
 
     /**
      * @param journal the database; closed with this
@@ -38,6 +42,25 @@ public final class Benches implements AutoCloseable {
         this.source = new JournalSource(recorder, count);
         this.judging = new JudgingReadings(source, locale);
         this.accounts = new KeepingAccounts(recorder, judging, count, locale);
+        this.spoken = new ConcurrentHashMap<>();
+    }
+
+    private Benches(Benches shared, Locale locale) {
+        this.count = shared.count;
+        this.recorder = shared.recorder;
+        this.planner = shared.planner;
+        this.locale = locale;
+        this.source = shared.source;
+        this.judging = new JudgingReadings(source, locale);
+        this.accounts = new KeepingAccounts(recorder, judging, count, locale);
+        this.spoken = shared.spoken;
+    }
+
+    /** The same benches, spoken of in another language. */
+    public Benches in(Language language) {
+        return language.locale().equals(locale)
+                ? this
+                : spoken.computeIfAbsent(language, other -> new Benches(this, other.locale()));
     }
 
     public OpeningABench openingABench() {

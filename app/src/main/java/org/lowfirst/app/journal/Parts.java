@@ -6,9 +6,11 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.CylinderId;
+import org.lowfirst.station.Language;
 import org.lowfirst.station.Material;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.RuleSet;
@@ -165,7 +167,12 @@ final class Parts {
                 .with("ambient", write(surroundings.ambient()))
                 .with("hoseVolume", write(surroundings.hoseVolume()))
                 .with("fullSupply", write(settings.fullSupply()))
-                .with("people", settings.people());
+                .with("people", settings.people())
+                .with(
+                        "language",
+                        settings.language() == Language.ENGLISH
+                                ? null
+                                : settings.language().tag());
     }
 
     static Settings settings(Payload p) {
@@ -178,7 +185,21 @@ final class Parts {
                         p.part("ambient", Parts::absolutePressure),
                         p.part("hoseVolume", Parts::volume)),
                 p.part("fullSupply", Parts::pressure),
-                p.texts("people"));
+                p.texts("people"),
+                language(p.textOrNull("language")));
+    }
+
+    /** Settings of a bench in English, such as every older one, do not name it. */
+    private static Language language(@Nullable String tag) {
+        if (tag == null) {
+            return Language.ENGLISH;
+        }
+        for (Language language : Language.values()) {
+            if (language.tag().equals(tag)) {
+                return language;
+            }
+        }
+        throw new JsonFault(tag + " is not a known language", 0);
     }
 
     private static Units units(Payload p) {

@@ -30,6 +30,7 @@ import org.lowfirst.station.FillId;
 import org.lowfirst.station.GateFact;
 import org.lowfirst.station.GaugeDetails;
 import org.lowfirst.station.GaugeUse;
+import org.lowfirst.station.Language;
 import org.lowfirst.station.LocalHelp;
 import org.lowfirst.station.MarkedPlate;
 import org.lowfirst.station.Marking;
@@ -98,6 +99,18 @@ final class Samples {
                 List.of("Ida", "Tom"));
     }
 
+    /** Each unit chosen by itself, in German. */
+    private static Settings ownUnits() {
+        return new Settings(
+                "Larkmoor Gliders",
+                new Units(PressureUnit.KILOPASCAL, TemperatureUnit.FAHRENHEIT, VolumeUnit.CUBIC_FOOT),
+                RuleSet.EU,
+                settings().surroundings(),
+                bar("200"),
+                List.of("Ida"),
+                Language.GERMAN);
+    }
+
     static StatedPressure bar(String value) {
         return StatedPressure.of(value, PressureUnit.BAR);
     }
@@ -143,6 +156,7 @@ final class Samples {
         Map<String, Fact> facts = new LinkedHashMap<>();
         facts.put("bench.opened", new Fact.BenchOpened(settings()));
         facts.put("bench.settings-changed", new Fact.SettingsChanged(settings()));
+        facts.put("bench.settings-changed.own", new Fact.SettingsChanged(ownUnits()));
         facts.put("supply.connected", new Fact.SupplyConnected(A, supply(), reads("62")));
         facts.put("supply.amended", new Fact.SupplyAmended(A, supply()));
         facts.put("supply.removed", new Fact.SupplyRemoved(A, reads("44"), "to the supplier"));

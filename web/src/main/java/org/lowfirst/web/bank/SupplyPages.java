@@ -41,7 +41,7 @@ public final class SupplyPages {
 
     public SupplyPages(Workplace workplace) {
         this.workplace = workplace;
-        this.volumes = new VolumeFields(workplace.words());
+        this.volumes = new VolumeFields(workplace::words);
     }
 
     @GetMapping("/at/{bench}/supplies/new")

@@ -38,7 +38,7 @@ public final class BottlePages {
 
     public BottlePages(Workplace workplace) {
         this.workplace = workplace;
-        this.volumes = new VolumeFields(workplace.words());
+        this.volumes = new VolumeFields(workplace::words);
     }
 
     @GetMapping("/at/{bench}/bottles/new")

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.Evaluated;
 import org.lowfirst.gas.Nameplate;
@@ -35,9 +36,10 @@ public final class VolumeFields {
     private static final MathContext DERIVED = new MathContext(3);
 
     private final SizeCatalogue catalogue;
-    private final Words words;
+    private final Supplier<Words> words;
 
-    public VolumeFields(Words words) {
+    /** @param words the words of the request being answered */
+    public VolumeFields(Supplier<Words> words) {
         this.catalogue = SizeCatalogue.bundled();
         this.words = words;
     }
@@ -47,13 +49,14 @@ public final class VolumeFields {
         return catalogue.sizes().stream()
                 .map(size -> new Choice(
                         size.label(),
-                        words.of(
-                                "size",
-                                size.label(),
-                                span(size),
-                                size.servicePressure().value().toPlainString()
-                                        + " "
-                                        + size.servicePressure().symbol())))
+                        words.get()
+                                .of(
+                                        "size",
+                                        size.label(),
+                                        span(size),
+                                        size.servicePressure().value().toPlainString()
+                                                + " "
+                                                + size.servicePressure().symbol())))
                 .toList();
     }
 
@@ -71,7 +74,7 @@ public final class VolumeFields {
         }
         Optional<Size> size = catalogue.findSize(reader.text("size"));
         if (size.isEmpty()) {
-            reader.fault("volume", words.of("fault.volume.empty"));
+            reader.fault("volume", words.get().of("fault.volume.empty"));
             return null;
         }
         return new WaterVolume(
@@ -114,7 +117,7 @@ public final class VolumeFields {
         Evaluated<Volume> volume =
                 parsed.orElseThrow().waterVolume(Oxygen.schmidtWagner(), condition, StandardAtmosphere.PRESSURE);
         if (!(volume instanceof Evaluated.Value<Volume> found)) {
-            reader.fault("nameplate", words.of("fault.nameplate", text));
+            reader.fault("nameplate", words.get().of("fault.nameplate", text));
             return null;
         }
         BigDecimal litres = BigDecimal.valueOf(found.value().toLitres()).round(DERIVED);

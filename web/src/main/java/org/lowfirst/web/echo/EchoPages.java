@@ -1,5 +1,6 @@
 package org.lowfirst.web.echo;
 
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.GaugePressure;
@@ -32,7 +33,7 @@ public final class EchoPages {
 
     public EchoPages(Workplace workplace) {
         this.workplace = workplace;
-        this.volumes = new VolumeFields(workplace.words());
+        this.volumes = new VolumeFields(workplace::words);
     }
 
     @GetMapping(value = "/at/{bench}/echo/pressure/{field}", produces = MediaType.TEXT_HTML_VALUE)
@@ -41,7 +42,9 @@ public final class EchoPages {
         BenchNow now = workplace.open(bench);
         Reader reader = new Reader(typed, now.bench().settings().units(), now.words());
         @Nullable StatedPressure pressure = reader.pressureIfTyped(field);
-        return pressure == null ? fault(reader, field) : said(now, understood(pressure));
+        return pressure == null
+                ? fault(reader, field)
+                : said(now, understood(pressure, now.words().locale()));
     }
 
     @GetMapping(value = "/at/{bench}/echo/nameplate/{field}", produces = MediaType.TEXT_HTML_VALUE)
@@ -57,15 +60,15 @@ public final class EchoPages {
         return volume == null ? fault(reader, field) : said(now, now.figures().asTyped(volume.stated()));
     }
 
-    private static String understood(StatedPressure pressure) {
+    private static String understood(StatedPressure pressure, Locale locale) {
         PressureUnit other = pressure.unit() == PressureUnit.BAR ? PressureUnit.PSI : PressureUnit.BAR;
         GaugePressure gauge = pressure.gauge();
-        return grouped(pressure) + ", " + QuantityFormat.of(Figures.LOCALE).pressure(gauge, other);
+        return grouped(pressure, locale) + ", " + QuantityFormat.of(locale).pressure(gauge, other);
     }
 
-    private static String grouped(StatedPressure pressure) {
-        return String.format(Figures.LOCALE, "%,.10f", pressure.value()).replaceAll("\\.?0+$", "") + " "
-                + pressure.symbol();
+    private static String grouped(StatedPressure pressure, Locale locale) {
+        int decimals = Math.max(0, pressure.value().stripTrailingZeros().scale());
+        return Figures.number(pressure.value().doubleValue(), decimals, locale) + " " + pressure.symbol();
     }
 
     private static String said(BenchNow now, String understood) {

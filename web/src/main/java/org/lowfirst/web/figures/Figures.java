@@ -2,6 +2,7 @@ package org.lowfirst.web.figures;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.PressureUnit;
@@ -15,16 +16,39 @@ import org.lowfirst.station.Units;
 /** Writes quantities in the units of one bench, no finer than they can be read off. Immutable. */
 public final class Figures {
 
-    /** How digits are grouped. */
+    /** How digits are grouped in English. */
     public static final Locale LOCALE = Locale.ENGLISH;
+
+    private static final char NARROW_SPACE = '\u202f';
 
     private final Units units;
     private final QuantityFormat format;
+    private final Locale locale;
 
-    /** @param units units of the bench */
-    public Figures(Units units) {
+    /**
+     * @param units units of the bench
+     * @param locale language the numbers stand in; a decimal comma where it has one
+     */
+    public Figures(Units units, Locale locale) {
         this.units = units;
-        this.format = QuantityFormat.of(LOCALE);
+        this.format = QuantityFormat.of(locale);
+        this.locale = locale;
+    }
+
+    /** In English. */
+    public Figures(Units units) {
+        this(units, Locale.ENGLISH);
+    }
+
+    /** A number with digits set apart, e.g. "1,450.5"; a narrow space and a comma where the language has a decimal comma. */
+    public String number(double value, int decimals) {
+        return number(value, decimals, locale);
+    }
+
+    /** The same in any language. */
+    public static String number(double value, int decimals, Locale locale) {
+        String text = String.format(Locale.ROOT, "%,." + decimals + "f", value);
+        return decimalComma(locale) ? text.replace(',', NARROW_SPACE).replace('.', ',') : text;
     }
 
     /** Unit of pressure of the bench. */
@@ -55,7 +79,7 @@ public final class Figures {
 
     /** A pressure with the digits and unit that were typed, e.g. "112.5 bar". */
     public String asTyped(StatedPressure pressure) {
-        return plain(pressure.value()) + " " + pressure.symbol();
+        return localized(pressure.value()) + " " + pressure.symbol();
     }
 
     public String temperature(Temperature temperature) {
@@ -64,7 +88,7 @@ public final class Figures {
 
     /** A water volume with the digits and unit that were typed, e.g. "4.6 L". */
     public String asTyped(StatedVolume volume) {
-        return plain(volume.value()) + " " + volume.symbol();
+        return localized(volume.value()) + " " + volume.symbol();
     }
 
     /** A volume of free gas, to 10 L or 1 cu ft. */
@@ -91,17 +115,33 @@ public final class Figures {
 
     /** A rise of the gauge a minute in the bench's unit, without it: one decimal for bar, whole for psi and kPa. */
     public String rise(double perMinute) {
-        return String.format(LOCALE, units.pressure() == PressureUnit.BAR ? "%,.1f" : "%,.0f", perMinute);
+        return number(perMinute, riseDecimals());
     }
 
     /** A rise [Pa/s] as it would be typed, in the bench's unit a minute. */
     public String riseToType(double pascalsPerSecond) {
-        return rise(units.pressure().fromPascals(pascalsPerSecond * 60.0)).replace(",", "");
+        double perMinute = units.pressure().fromPascals(pascalsPerSecond * 60.0);
+        return String.format(Locale.ROOT, "%." + riseDecimals() + "f", perMinute);
+    }
+
+    private int riseDecimals() {
+        return units.pressure() == PressureUnit.BAR ? 1 : 0;
+    }
+
+    private String localized(BigDecimal value) {
+        String text = plain(value);
+        return decimalComma(locale) ? text.replace('.', ',') : text;
+    }
+
+    private static boolean decimalComma(Locale locale) {
+        return DecimalFormatSymbols.getInstance(locale).getDecimalSeparator() == ',';
     }
 
     /** The number of a stated pressure as it would be typed, in the bench's unit; with its own unit when that differs. */
     public String toType(StatedPressure pressure) {
-        return pressure.unit() == units.pressure() ? plain(pressure.value()) : asTyped(pressure);
+        return pressure.unit() == units.pressure()
+                ? plain(pressure.value())
+                : plain(pressure.value()) + " " + pressure.symbol();
     }
 
     /** A number with the digits it has, without needless zeros or exponent. */

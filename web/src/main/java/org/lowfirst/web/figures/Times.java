@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
 import org.lowfirst.web.words.Words;
 
@@ -18,9 +19,6 @@ import org.lowfirst.web.words.Words;
 public record Times(Words words, ZoneId zone) {
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
-    private static final DateTimeFormatter FULL = DateTimeFormatter.ofPattern("d MMM yyyy HH:mm", Locale.ENGLISH);
 
     /** How long ago, e.g. "5 min ago", "yesterday 17:40". */
     public String age(Instant then, Instant now) {
@@ -37,12 +35,18 @@ public record Times(Words words, ZoneId zone) {
         if (days == 0) {
             return words.of("age.today", CLOCK.format(at));
         }
-        return days == 1 ? words.of("age.yesterday", CLOCK.format(at)) : words.of("age.days", days, DAY.format(at));
+        return days == 1
+                ? words.of("age.yesterday", CLOCK.format(at))
+                : words.of("age.days", days, formatted("date.short", at));
     }
 
     /** A day, e.g. "31 May 2027". */
     public String day(LocalDate day) {
-        return DATE.format(day);
+        return formatted("date.day", day);
+    }
+
+    private String formatted(String pattern, TemporalAccessor day) {
+        return DateTimeFormatter.ofPattern(words.of(pattern), words.locale()).format(day);
     }
 
     /** Time of day, e.g. "10:05". */
@@ -52,6 +56,6 @@ public record Times(Words words, ZoneId zone) {
 
     /** Date and time, e.g. "25 Nov 2026 10:05". */
     public String full(Instant at) {
-        return FULL.format(at.atZone(zone));
+        return formatted("date.full", at.atZone(zone));
     }
 }

@@ -1,5 +1,6 @@
 package org.lowfirst.web.form;
 
+import java.util.List;
 import java.util.Optional;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.PressureUnit;
@@ -18,6 +19,9 @@ final class Plausible {
     /** Above the test pressure of any cylinder at such a bench. */
     private static final GaugePressure HIGHEST = GaugePressure.ofBar(500);
 
+    private static final List<PressureUnit> LARGEST_FIRST =
+            List.of(PressureUnit.BAR, PressureUnit.PSI, PressureUnit.KILOPASCAL);
+
     private static final Temperature COLDEST = Temperature.ofCelsius(-40);
     private static final Temperature HOTTEST = Temperature.ofCelsius(60);
     private static final Volume SMALLEST = Volume.ofLitres(0.05);
@@ -31,12 +35,17 @@ final class Plausible {
             return Optional.empty();
         }
         String typed = Figures.plain(pressure.value());
-        PressureUnit other = pressure.unit() == PressureUnit.BAR ? PressureUnit.PSI : PressureUnit.BAR;
-        boolean meant = GaugePressure.of(pressure.value().doubleValue(), other).compareTo(HIGHEST) <= 0;
-        return Optional.of(
-                meant
-                        ? words.of("fault.pressure.unit", typed, pressure.symbol(), other.symbol())
-                        : words.of("fault.pressure.high", typed, pressure.symbol()));
+        return Optional.of(meant(pressure)
+                .map(other -> words.of("fault.pressure.unit", typed, pressure.symbol(), other.symbol()))
+                .orElseGet(() -> words.of("fault.pressure.high", typed, pressure.symbol())));
+    }
+
+    /** The largest unit in which the number would be what a gauge at a bench can show. */
+    private static Optional<PressureUnit> meant(StatedPressure pressure) {
+        return LARGEST_FIRST.stream()
+                .filter(unit ->
+                        GaugePressure.of(pressure.value().doubleValue(), unit).compareTo(HIGHEST) <= 0)
+                .findFirst();
     }
 
     static boolean temperature(Temperature temperature) {

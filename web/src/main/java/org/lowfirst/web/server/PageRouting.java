@@ -11,6 +11,7 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.http.CacheControl;
 import org.springframework.web.servlet.config.annotation.EnableWebMvc;
+import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.ResourceHandlerRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 
@@ -38,6 +39,11 @@ public class PageRouting implements WebMvcConfigurer {
     WebServerFactoryCustomizer<TomcatServletWebServerFactory> plainErrors() {
         return factory -> factory.addContextCustomizers(
                 context -> ((StandardHost) context.getParent()).setErrorReportValveClass(PlainErrors.class.getName()));
+    }
+
+    @Override
+    public void addInterceptors(InterceptorRegistry registry) {
+        registry.addInterceptor(new RequestedLanguage());
     }
 
     @Override

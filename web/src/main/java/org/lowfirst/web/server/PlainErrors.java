@@ -9,6 +9,7 @@ import org.apache.catalina.valves.ErrorReportValve;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.web.view.Trouble;
 import org.lowfirst.web.view.TroublePage;
+import org.lowfirst.web.words.Spoken;
 import org.lowfirst.web.words.Words;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -28,7 +29,7 @@ public final class PlainErrors extends ErrorReportValve {
         if (response.getStatus() < REFUSED || response.getContentWritten() > 0 || !response.setErrorReported()) {
             return;
         }
-        Words words = Words.in(Locale.ENGLISH);
+        Words words = Spoken.words(RequestedLanguage.of(request));
         TroublePage page =
                 new TroublePage(response.getStatus() >= SERVER_FAULT ? Trouble.FAILED : Trouble.NOT_UNDERSTOOD, "");
         response.setContentType("text/html");

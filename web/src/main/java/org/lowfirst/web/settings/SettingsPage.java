@@ -1,6 +1,11 @@
 package org.lowfirst.web.settings;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.gas.PressureUnit;
+import org.lowfirst.gas.TemperatureUnit;
+import org.lowfirst.gas.VolumeUnit;
+import org.lowfirst.station.Language;
 import org.lowfirst.web.form.Form;
 import org.lowfirst.web.view.Page;
 import org.lowfirst.web.view.Place;
@@ -16,6 +21,23 @@ import org.lowfirst.web.words.Words;
  * @param key key of the form
  */
 public record SettingsPage(@Nullable Place place, boolean demo, Form form, String key) implements Page {
+
+    public List<String> pressures() {
+        return SettingsFields.PRESSURES.stream().map(PressureUnit::symbol).toList();
+    }
+
+    public List<String> temperatures() {
+        return SettingsFields.TEMPERATURES.stream().map(TemperatureUnit::symbol).toList();
+    }
+
+    public List<String> gases() {
+        return SettingsFields.VOLUMES.stream().map(VolumeUnit::symbol).toList();
+    }
+
+    /** Languages by tag, each by its own name. */
+    public List<Language> languages() {
+        return List.of(Language.values());
+    }
 
     public boolean fresh() {
         return place == null;

@@ -3,8 +3,8 @@ package org.lowfirst.web.view;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import jakarta.servlet.http.HttpServletRequest;
-import java.util.Locale;
 import org.lowfirst.web.view.Frame.FormToken;
+import org.lowfirst.web.words.Spoken;
 import org.lowfirst.web.words.Words;
 import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.web.servlet.View;
@@ -17,12 +17,11 @@ public final class Screens {
 
     private final TemplateEngine templates = TemplateEngine.createPrecompiled(
             null, ContentType.Html, Screens.class.getClassLoader(), "org.lowfirst.web.jte");
-    private final Words words = Words.in(Locale.ENGLISH);
     private final Assets assets = Assets.onClassPath();
 
-    /** The words of the screens. */
+    /** The words of the screens, in the language of the request being answered. */
     public Words words() {
-        return words;
+        return Spoken.words();
     }
 
     /** Where stylesheet, scripts and fonts are. */
@@ -55,6 +54,7 @@ public final class Screens {
     }
 
     Frame frame(Page page, HttpServletRequest request) {
+        Words words = words();
         return new Frame(
                 words,
                 page.at(),
@@ -69,7 +69,7 @@ public final class Screens {
 
     private String noticeOf(HttpServletRequest request) {
         String saved = request.getParameter("saved");
-        return saved != null && saved.matches("[0-9]{1,12}") ? words.of("notice.saved", saved) : "";
+        return saved != null && saved.matches("[0-9]{1,12}") ? words().of("notice.saved", saved) : "";
     }
 
     private static FormToken tokenOf(HttpServletRequest request) {

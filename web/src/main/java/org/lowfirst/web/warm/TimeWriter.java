@@ -119,8 +119,8 @@ final class TimeWriter {
     private String minutes(double seconds) {
         double minutes = seconds / 60.0;
         return minutes < 9.95
-                ? words.of("time.minutes", String.format(Figures.LOCALE, "%.1f", minutes))
-                : words.of("time.minutes", String.format(Figures.LOCALE, "%,d", Math.round(minutes)));
+                ? words.of("time.minutes", figures.number(minutes, 1))
+                : words.of("time.minutes", figures.number(Math.rint(minutes), 0));
     }
 
     private Content picture(FillSchedule schedule) {

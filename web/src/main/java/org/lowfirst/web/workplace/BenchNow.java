@@ -41,7 +41,7 @@ public record BenchNow(Bench bench, Words words, Times times, Instant now) {
     }
 
     public Figures figures() {
-        return new Figures(bench.settings().units());
+        return new Figures(bench.settings().units(), words.locale());
     }
 
     /** Units and language of sentences about plans. */

@@ -10,6 +10,7 @@ import org.lowfirst.station.BenchId;
 import org.lowfirst.web.figures.Times;
 import org.lowfirst.web.view.NoSuchThing;
 import org.lowfirst.web.view.Screens;
+import org.lowfirst.web.words.Spoken;
 import org.lowfirst.web.words.Words;
 
 /**
@@ -22,8 +23,14 @@ import org.lowfirst.web.words.Words;
  */
 public record Workplace(Benches benches, Screens screens, Clock clock, IdSource ids) {
 
+    /** The use cases, in the language of the request being answered. */
+    @Override
+    public Benches benches() {
+        return benches.in(Spoken.language());
+    }
+
     /**
-     * The bench named in an address.
+     * The bench named in an address; the answer is in its language from here on.
      *
      * @throws NoSuchThing when there is none; answered with 404
      */
@@ -31,6 +38,7 @@ public record Workplace(Benches benches, Screens screens, Clock clock, IdSource 
         Bench found = findId(bench)
                 .flatMap(id -> benches.openingABench().findBench(id))
                 .orElseThrow(() -> new NoSuchThing("bench " + bench));
+        Spoken.speak(found.settings().language());
         return new BenchNow(found, words(), new Times(words(), clock.getZone()), clock.instant());
     }
 
