@@ -18,6 +18,8 @@ final class WishRules {
             return c.signer().equals(c.entry().origin().author())
                     ? Refused.of(Rule.SIGNER_IS_AUTHOR, c.signer())
                     : null;
+        } else if (command instanceof Command.AllowWarmStop) {
+            return CrewRules.byResponsible(bench, circumstances);
         } else if (command instanceof Command.ConnectSupply c) {
             return supplyName(bench, c.supply(), c.details().name());
         } else if (command instanceof Command.TakeInSupply c) {
