@@ -10,10 +10,12 @@ import org.jspecify.annotations.Nullable;
  * @param measured the value found, with its unit; null when there is none
  * @param limit the limit, with its unit; null when there is none
  * @param advice what to do
+ * @param about the quantity it is about, as the computation names it; null when that goes without saying
  */
 public record Problem(
         String code,
         String sentence,
         @Nullable String measured,
         @Nullable String limit,
-        String advice) {}
+        String advice,
+        @Nullable String about) {}

@@ -33,7 +33,19 @@ final class Problems {
                 advice < 0 ? words : words.substring(0, advice).strip(),
                 measured(refusal, units),
                 limit(refusal, units),
-                advice < 0 ? "" : words.substring(advice));
+                advice < 0 ? "" : words.substring(advice),
+                about(refusal));
+    }
+
+    private static @Nullable String about(WarmRefusal refusal) {
+        if (refusal instanceof WarmRefusal.TemperatureOutOfRange r) {
+            return r.what();
+        } else if (refusal instanceof WarmRefusal.PressureOutOfRange r) {
+            return r.what();
+        } else if (refusal instanceof WarmRefusal.NumberOutOfRange r) {
+            return r.what();
+        }
+        return refusal instanceof WarmRefusal.MustRise r ? r.what() : null;
     }
 
     private static @Nullable String measured(WarmRefusal refusal, ShownUnits units) {
@@ -89,7 +101,8 @@ final class Problems {
                                 "limit", limit == null ? "" : limit)),
                 measured,
                 limit,
-                wording.text("refused.advice." + advice, Map.of()));
+                wording.text("refused.advice." + advice, Map.of()),
+                null);
     }
 
     /** A problem worded in the message file under its code. */
@@ -99,7 +112,8 @@ final class Problems {
                 wording.text("problem." + code, values),
                 values.get("measured"),
                 values.get("limit"),
-                wording.text("problem." + code + ".advice", values));
+                wording.text("problem." + code + ".advice", values),
+                null);
     }
 
     private static String number(double value, String unit) {
