@@ -16,6 +16,7 @@ import org.lowfirst.web.journal.EntryPages;
 import org.lowfirst.web.journal.JournalPages;
 import org.lowfirst.web.papers.PaperPages;
 import org.lowfirst.web.papers.PapersPages;
+import org.lowfirst.web.leaks.LeakCheckPages;
 import org.lowfirst.web.people.PeoplePages;
 import org.lowfirst.web.server.HealthPage;
 import org.lowfirst.web.server.PageRouting;
@@ -23,7 +24,10 @@ import org.lowfirst.web.server.SecurityRules;
 import org.lowfirst.web.server.TroubleAdvice;
 import org.lowfirst.web.settings.SettingsPages;
 import org.lowfirst.web.start.StartPages;
+import org.lowfirst.web.temperatures.TemperaturesPages;
+import org.lowfirst.web.warm.SettlePages;
 import org.lowfirst.web.warm.TimePages;
+import org.lowfirst.web.warm.WarmStopsPages;
 import org.springframework.boot.SpringBootConfiguration;
 import org.springframework.boot.autoconfigure.ImportAutoConfiguration;
 import org.springframework.boot.autoconfigure.context.ConfigurationPropertiesAutoConfiguration;
@@ -57,6 +61,10 @@ import org.springframework.context.annotation.Import;
     PlanPages.class,
     TimePages.class,
     GaugesPages.class,
+    SettlePages.class,
+    WarmStopsPages.class,
+    TemperaturesPages.class,
+    LeakCheckPages.class,
     StepPages.class,
     DonePages.class,
     JournalPages.class,

@@ -21,6 +21,7 @@ import org.lowfirst.station.OpenFill;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.Supply;
+import org.lowfirst.web.bank.BankPage.Arrival;
 import org.lowfirst.web.bank.BankPage.Gives;
 import org.lowfirst.web.bank.BankPage.UnderWay;
 import org.lowfirst.web.figures.Figures;
@@ -52,7 +53,8 @@ final class Bank {
         this.planning = planning;
     }
 
-    BankPage page(BankView bank) {
+    /** @param arrival a supply that was just connected and is not full; null for none */
+    BankPage page(BankView bank, @Nullable Arrival arrival) {
         List<SupplyTile> tiles = bank.supplies().stream().map(this::tile).toList();
         return new BankPage(
                 now.place(),
@@ -60,7 +62,8 @@ final class Bank {
                 tiles,
                 held(bank),
                 tiles.isEmpty() ? List.of() : gives(),
-                underWay());
+                underWay(),
+                arrival);
     }
 
     private SupplyTile tile(SupplyView view) {

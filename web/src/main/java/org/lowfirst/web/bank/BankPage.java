@@ -1,6 +1,7 @@
 package org.lowfirst.web.bank;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.lowfirst.web.view.Page;
 import org.lowfirst.web.view.Place;
 import org.lowfirst.web.view.Section;
@@ -15,9 +16,16 @@ import org.lowfirst.web.words.Words;
  * @param held gas in the bank with its reference condition; empty without supplies
  * @param gives what the bank can still do for the kinds of bottle it knows
  * @param underWay the fill to resume; empty when none is open
+ * @param arrival a supply that was just connected and is not full; null for none
  */
 public record BankPage(
-        Place place, String unit, List<SupplyTile> supplies, String held, List<Gives> gives, List<UnderWay> underWay)
+        Place place,
+        String unit,
+        List<SupplyTile> supplies,
+        String held,
+        List<Gives> gives,
+        List<UnderWay> underWay,
+        @Nullable Arrival arrival)
         implements Page {
 
     public BankPage {
@@ -43,6 +51,15 @@ public record BankPage(
      * @param since when it began
      */
     public record UnderWay(String bottle, String link, String since) {}
+
+    /**
+     * A supply that came short or over-full.
+     *
+     * @param said how it came
+     * @param rank where it stands by what it reads
+     * @param link its note for the supplier
+     */
+    public record Arrival(String said, String rank, String link) {}
 
     @Override
     public String template() {

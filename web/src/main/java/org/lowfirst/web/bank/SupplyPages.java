@@ -111,8 +111,9 @@ public final class SupplyPages {
     private View answer(BenchNow now, @Nullable Supply supply, Form form, Recording recording, Sender sender) {
         String fault = workplace.fault(recording);
         if (fault.isEmpty()) {
+            String came = supply == null ? "?came=" + sender.key() : "";
             return Redirects.saved(
-                    now.place().path("/bank"), Answers.entry(recording).orElse(0L), sender.who());
+                    now.place().path("/bank" + came), Answers.entry(recording).orElse(0L), sender.who());
         }
         Form faulty = form.faulting(SupplyFaults.field(Answers.rule(recording)), fault);
         Form again = Answers.confirmable(recording) ? faulty.filled(Form.CONFIRMABLE, "yes") : faulty;

@@ -37,6 +37,11 @@ public record DonePage(
         stages = List.copyOf(stages);
     }
 
+    /** Where to ask what the bottle settles to. */
+    public String settle() {
+        return place.path("/settle?bottle=" + link.replaceFirst(".*/", ""));
+    }
+
     /**
      * @param badge the verdict; null when there is nothing to compare
      * @param sentence the numbers, or what is missing to compare

@@ -17,6 +17,7 @@ import org.lowfirst.planning.Step;
 import org.lowfirst.planning.contents.FillSpread;
 import org.lowfirst.planning.contents.FillSpread.CountedFill;
 import org.lowfirst.planning.contents.FillSpread.Spread;
+import org.lowfirst.station.WarmStop;
 import org.lowfirst.transfer.Ending;
 import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.fill.PlanPage.Counts;
@@ -135,6 +136,10 @@ final class PlanWriter {
             notes.add(words.of("plan.cap.service", wanted, stop));
         } else if (plan.stop().cap() == Cap.COLD_BENCH) {
             notes.add(words.of("plan.cap.cold", wanted, stop));
+        }
+        @Nullable WarmStop permission = now.bench().warmStop();
+        if (permission != null) {
+            notes.add(words.of("warm-stops.note", permission.responsible(), permission.followed()));
         }
         if (plan.reaches() && spread.chanceReaches() < SURE) {
             notes.add(words.of("plan.chance", percent(spread.chanceReaches()), stop, within(spread.reach())));

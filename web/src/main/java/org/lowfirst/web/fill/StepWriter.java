@@ -16,6 +16,7 @@ import org.lowfirst.planning.FillPlan;
 import org.lowfirst.station.Bottle;
 import org.lowfirst.station.OpenFill;
 import org.lowfirst.station.Supply;
+import org.lowfirst.station.WarmStop;
 import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.fill.StepPage.Act;
 import org.lowfirst.web.fill.StepPage.FillLine;
@@ -101,12 +102,17 @@ final class StepWriter {
     }
 
     private List<String> cautions(Guide.Step step, boolean alarming) {
-        return step.cautions().stream()
+        List<String> cautions = new ArrayList<>();
+        step.cautions().stream()
                 .filter(caution -> ALARMS.contains(caution) == alarming)
-                .map(caution -> words.of(
+                .forEach(caution -> cautions.add(words.of(
                         "caution." + caution.name().toLowerCase(Locale.ROOT),
-                        figures.asTyped(fill.bottleNow().pressure())))
-                .toList();
+                        figures.asTyped(fill.bottleNow().pressure()))));
+        @Nullable WarmStop permission = now.bench().warmStop();
+        if (!alarming && permission != null && step.position().phase() == Phase.WATCH) {
+            cautions.add(words.of("warm-stops.note", permission.responsible(), permission.followed()));
+        }
+        return cautions;
     }
 
     /** The valves that are not shut. */

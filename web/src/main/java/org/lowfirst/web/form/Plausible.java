@@ -3,6 +3,7 @@ package org.lowfirst.web.form;
 import java.util.List;
 import java.util.Optional;
 import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.gas.Mass;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.Temperature;
 import org.lowfirst.gas.Volume;
@@ -27,6 +28,9 @@ final class Plausible {
     private static final Volume SMALLEST = Volume.ofLitres(0.05);
     private static final Volume LARGEST = Volume.ofLitres(200);
 
+    /** Of a cylinder without its gas; the largest seamless ones a person can roll weigh about half of it. */
+    private static final double HEAVIEST_KG = 150;
+
     private Plausible() {}
 
     /** The sentence to say when a gauge can hardly have shown {@code pressure}; nothing when it can. */
@@ -50,6 +54,10 @@ final class Plausible {
 
     static boolean temperature(Temperature temperature) {
         return temperature.compareTo(COLDEST) >= 0 && temperature.compareTo(HOTTEST) <= 0;
+    }
+
+    static boolean emptyMass(Mass mass) {
+        return mass.kilograms() > 0.0 && mass.kilograms() <= HEAVIEST_KG;
     }
 
     static boolean waterVolume(Volume volume) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.gas.Mass;
 import org.lowfirst.gas.Parsed;
 import org.lowfirst.gas.Pressure;
 import org.lowfirst.gas.PressureUnit;
@@ -121,6 +122,20 @@ public final class Reader {
         String symbol = units.temperature().symbol();
         Parsed.Read<Temperature> read = read(field, Quantities.temperature(withUnit(field, symbol)));
         return read == null ? null : new StatedTemperature(number(read), unitOfTemperature(read.unit()));
+    }
+
+    /** A mass above zero, in kilograms or pounds as the bench's units go, or null when nothing was typed or it could not be read. */
+    public @Nullable Mass massIfTyped(String field) {
+        if (empty(field)) {
+            return null;
+        }
+        String usual = units.volume() == VolumeUnit.CUBIC_FOOT ? "lb" : "kg";
+        Parsed.Read<Mass> read = read(field, Quantities.mass(withUnit(field, usual)));
+        if (read != null && !Plausible.emptyMass(read.value())) {
+            fault(field, words.of("fault.mass", text(field)));
+            return null;
+        }
+        return read == null ? null : read.value();
     }
 
     /** A plain number of zero or more, or null when nothing was typed or it could not be read. */

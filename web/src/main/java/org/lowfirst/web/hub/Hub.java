@@ -11,6 +11,10 @@ public enum Hub {
     PEOPLE(Section.BENCH, "/people"),
     GAUGES(Section.BENCH, "/gauges"),
     PAPERS(Section.BENCH, "/papers"),
+    LEAK_CHECK(Section.BENCH, "/leak-check"),
+    TEMPERATURES(Section.BENCH, "/temperatures"),
+    SETTLE(Section.BENCH, "/settle"),
+    WARM_STOPS(Section.BENCH, "/warm-stops"),
     BENCHES(Section.BENCH, "");
 
     private final Section section;

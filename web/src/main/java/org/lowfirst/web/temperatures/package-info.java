@@ -1,0 +1,5 @@
+/** A page that reads the same gas at other temperatures. */
+@NullMarked
+package org.lowfirst.web.temperatures;
+
+import org.jspecify.annotations.NullMarked;
