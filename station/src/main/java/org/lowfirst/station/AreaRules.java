@@ -15,7 +15,7 @@ final class AreaRules {
         } else if (fact instanceof MoneyFact f) {
             return MoneyRules.check(bench.areas().accounts(), f, circumstances);
         } else if (fact instanceof CareFact f) {
-            return CareRules.check(f);
+            return CareRules.check(bench, f, circumstances);
         } else if (fact instanceof StandFact f) {
             return StandRules.check(f);
         }

@@ -12,6 +12,17 @@ public enum Rule {
     PERSON_UNKNOWN,
     /** Somebody must be left to choose from. */
     LAST_PERSON,
+    EQUIPMENT_UNKNOWN,
+    /** What was done cannot lie ahead. */
+    DAY_TO_COME,
+    GROUP_UNKNOWN,
+    PRIORITY_BELOW_ONE,
+    FLOOR_BELOW_ZERO,
+    FLOOR_ABOVE_WISH,
+    /** The bottle can never hold what its group wishes. */
+    WISH_ABOVE_SERVICE_PRESSURE(true),
+    /** Only bottles of one group are swapped. */
+    NOT_IN_ONE_GROUP,
     /** Whoever entered it cannot sign it. */
     SIGNER_IS_AUTHOR,
     ALREADY_SIGNED,

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.lowfirst.station.readiness.Place;
 import org.lowfirst.station.rules.Answer;
 import org.lowfirst.station.rules.BuiltInBooks;
 import org.lowfirst.station.rules.PlusEntry;
@@ -77,7 +78,14 @@ class ClosedSetTest {
             new Command.Enter(new MoneyFact.RentAgreed(MoneyRulesTest.DAY, MoneyRulesTest.rent("0.245"))),
             new Command.Enter(new MoneyFact.RentBilled("17", MoneyRulesTest.DAY, MoneyRulesTest.stay(10))),
             new Command.Enter(new MoneyFact.MonthClosed(YearMonth.of(2026, 5), "Ida")),
+            new Command.Enter(new CareFact.UpkeepDescribed(Squads.HOSE)),
+            new Command.Enter(new CareFact.UpkeepDone("hose 2", LocalDate.of(2026, 6, 14))),
             new Command.Enter(new CareFact.UpkeepEnded("hose 2", "cut up")),
+            new Command.Enter(new CareFact.GroupDescribed(Squads.RESCUE)),
+            new Command.Enter(new CareFact.GroupEnded("rescue")),
+            new Command.Enter(new CareFact.BottleAssigned(Larkmoor.M_03, "rescue", Place.SPARE)),
+            new Command.Enter(new CareFact.BottlesSwapped(Larkmoor.M_03, Squads.SPARE)),
+            new Command.Enter(new CareFact.ShiftStarted(Larkmoor.TEN)),
             new Command.Enter(new CareFact.EmergencyCardSet(LocalHelp.NONE)),
             new Command.Enter(new StandFact.SupplyReleased(Larkmoor.A)),
             new Command.Enter(new StandFact.SupplyHeldBack(Larkmoor.A, "for the squad")),
@@ -110,6 +118,7 @@ class ClosedSetTest {
     @Test
     void eachCommandIsDecided() {
         Journal idle = Markings.given(new Fact.GaugeDescribed(GAUGE));
+        Arrays.stream(Squads.facts()).forEach(idle::add);
         Journal doubtful = Markings.given(new GateFact.BottleMarked(Larkmoor.M_03, Markings.unsure()));
         Journal filling = Journal.given(
                 new Fact.FillStarted(Larkmoor.FILL, Larkmoor.M_03, Larkmoor.bar("150"), Larkmoor.reads("40", 5)));
@@ -139,7 +148,7 @@ class ClosedSetTest {
             Journal journal = needsFill
                     ? Journal.given(new Fact.FillStarted(
                             Larkmoor.FILL, Larkmoor.M_03, Larkmoor.bar("150"), Larkmoor.reads("40", 5)))
-                    : Journal.given();
+                    : Journal.given(Squads.facts());
             assertThatCode(() -> journal.add(command.fact()).bench())
                     .as("%s", command)
                     .doesNotThrowAnyException();

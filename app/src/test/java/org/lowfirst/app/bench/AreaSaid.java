@@ -1,5 +1,6 @@
 package org.lowfirst.app.bench;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.LinkedHashMap;
@@ -14,6 +15,7 @@ import org.lowfirst.station.Delivery;
 import org.lowfirst.station.Fact;
 import org.lowfirst.station.FillId;
 import org.lowfirst.station.GateFact;
+import org.lowfirst.station.GroupDetails;
 import org.lowfirst.station.LocalHelp;
 import org.lowfirst.station.MarkedPlate;
 import org.lowfirst.station.Marking;
@@ -23,6 +25,9 @@ import org.lowfirst.station.Refusal;
 import org.lowfirst.station.StampLine;
 import org.lowfirst.station.StandFact;
 import org.lowfirst.station.SupplyId;
+import org.lowfirst.station.due.DueKind;
+import org.lowfirst.station.due.Upkeep;
+import org.lowfirst.station.readiness.Place;
 import org.lowfirst.station.rules.Advice;
 import org.lowfirst.station.rules.Answer;
 import org.lowfirst.station.rules.PlusEntry;
@@ -46,7 +51,7 @@ final class AreaSaid {
         gate(said, m03);
         crew(said);
         money(said);
-        care(said);
+        care(said, m03);
         standing(said, a);
         return said;
     }
@@ -113,7 +118,25 @@ final class AreaSaid {
         said.put(new MoneyFact.MonthClosed(YearMonth.of(2026, 5), "Ida"), "2026-05 closed by Ida.");
     }
 
-    private static void care(Map<Fact, String> said) {
+    private static void care(Map<Fact, String> said, BottleId m03) {
+        said.put(
+                new CareFact.UpkeepDescribed(
+                        new Upkeep(DueKind.HOSE, "hose 2", LocalDate.of(2026, 3, 14), 60, "maker's sheet")),
+                "hose 2 is looked after every 60 months, last on 2026-03-14.");
+        said.put(new CareFact.UpkeepDone("hose 2", LocalDate.of(2026, 6, 14)), "hose 2 done on 2026-06-14.");
+        said.put(
+                new CareFact.GroupDescribed(new GroupDetails("rescue 1", 1, Station.bar("100"), Station.bar("150"))),
+                "Group rescue 1: not left in service below 100 bar, to hold 150 bar.");
+        said.put(new CareFact.GroupEnded("rescue 1"), "Group rescue 1 ended.");
+        said.put(
+                new CareFact.BottleAssigned(m03, "rescue 1", Place.IN_SERVICE),
+                "Bottle M-03 is in service with group rescue 1.");
+        said.put(
+                new CareFact.BottleAssigned(m03, "rescue 1", Place.SPARE), "Bottle M-03 is a spare of group rescue 1.");
+        said.put(new CareFact.BottleAssigned(m03, "rescue 1", Place.AWAY), "Bottle M-03 of group rescue 1 is away.");
+        said.put(new CareFact.BottleAssigned(m03, null, Place.AWAY), "Bottle M-03 belongs to no group.");
+        said.put(new CareFact.BottlesSwapped(m03, m03), "M-03 went into service, M-03 came out.");
+        said.put(new CareFact.ShiftStarted(Instant.EPOCH), "Shift begun.");
         said.put(new CareFact.UpkeepEnded("hose 2", "cut up"), "Upkeep of hose 2 ended: cut up.");
         said.put(new CareFact.EmergencyCardSet(LocalHelp.NONE), "The emergency card was set; local numbers on it: 0.");
     }

@@ -30,6 +30,7 @@ import org.lowfirst.station.FillId;
 import org.lowfirst.station.GateFact;
 import org.lowfirst.station.GaugeDetails;
 import org.lowfirst.station.GaugeUse;
+import org.lowfirst.station.GroupDetails;
 import org.lowfirst.station.Language;
 import org.lowfirst.station.LocalHelp;
 import org.lowfirst.station.MarkedPlate;
@@ -65,6 +66,9 @@ import org.lowfirst.station.WarmStop;
 import org.lowfirst.station.WaterVolume;
 import org.lowfirst.station.charges.DayCount;
 import org.lowfirst.station.charges.GasUnit;
+import org.lowfirst.station.due.DueKind;
+import org.lowfirst.station.due.Upkeep;
+import org.lowfirst.station.readiness.Place;
 import org.lowfirst.station.rules.Advice;
 import org.lowfirst.station.rules.Answer;
 import org.lowfirst.station.rules.PermitTerms;
@@ -221,6 +225,19 @@ final class Samples {
         facts.put("fill.second-person-named", new CrewFact.SecondPersonNamed(FILL, "Ben", "Tom"));
         facts.put("fill.billed", new MoneyFact.FillBilled(new FillId("fill-1"), "M. Ash", true));
         putMoney(facts);
+        facts.put(
+                "upkeep.described",
+                new CareFact.UpkeepDescribed(
+                        new Upkeep(DueKind.HOSE, "hose 2", LocalDate.of(2026, 3, 14), 60, "maker's sheet")));
+        facts.put("upkeep.done", new CareFact.UpkeepDone("hose 2", LocalDate.of(2026, 6, 14)));
+        facts.put(
+                "group.described",
+                new CareFact.GroupDescribed(new GroupDetails("rescue 1", 1, bar("100"), bar("150"))));
+        facts.put("group.ended", new CareFact.GroupEnded("rescue 1"));
+        facts.put("bottle.assigned", new CareFact.BottleAssigned(BOTTLE, "rescue 1", Place.IN_SERVICE));
+        facts.put("bottle.assigned.none", new CareFact.BottleAssigned(BOTTLE, null, Place.AWAY));
+        facts.put("bottles.swapped", new CareFact.BottlesSwapped(BOTTLE, new BottleId("s-2")));
+        facts.put("shift.started", new CareFact.ShiftStarted(TEN));
         facts.put("upkeep.ended", new CareFact.UpkeepEnded("hose 2", "cut up"));
         facts.put(
                 "emergency-card.set",

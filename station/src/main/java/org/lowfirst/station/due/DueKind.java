@@ -7,5 +7,13 @@ public enum DueKind {
     HOSE,
     GAUGE,
     RELIEF_VALVE,
-    CHECK_OUT
+    /** Of a rented supply, as stamped; its owner has it tested. */
+    SUPPLY_TEST,
+    CHECK_OUT,
+    TRAINING;
+
+    /** Whether it is a piece of equipment with an interval. */
+    public boolean equipment() {
+        return this == HOSE || this == GAUGE || this == RELIEF_VALVE || this == SUPPLY_TEST;
+    }
 }

@@ -5,7 +5,7 @@ import java.time.LocalDate;
 /**
  * A piece of equipment that is looked after at an interval.
  *
- * @param kind {@link DueKind#HOSE}, {@link DueKind#GAUGE} or {@link DueKind#RELIEF_VALVE}
+ * @param kind one that is {@link DueKind#equipment}
  * @param name as people call it
  * @param lastDone day it was last replaced, tested or calibrated
  * @param months interval [months], above 0
@@ -14,7 +14,7 @@ import java.time.LocalDate;
 public record Upkeep(DueKind kind, String name, LocalDate lastDone, int months, String source) {
 
     public Upkeep {
-        if (kind != DueKind.HOSE && kind != DueKind.GAUGE && kind != DueKind.RELIEF_VALVE) {
+        if (!kind.equipment()) {
             throw new IllegalArgumentException("The kind of " + name + " (" + kind + ") must be a piece of equipment.");
         }
         if (months <= 0) {
@@ -22,7 +22,13 @@ public record Upkeep(DueKind kind, String name, LocalDate lastDone, int months, 
         }
     }
 
-    DueItem dueItem() {
+    /** The same, last done on another day. */
+    public Upkeep doneOn(LocalDate day) {
+        return new Upkeep(kind, name, day, months, source);
+    }
+
+    /** When it falls due. */
+    public DueItem dueItem() {
         return new DueItem(kind, name, lastDone.plusMonths(months), source);
     }
 }

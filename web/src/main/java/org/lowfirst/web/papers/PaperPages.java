@@ -1,7 +1,6 @@
 package org.lowfirst.web.papers;
 
 import java.time.Clock;
-import java.util.Locale;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.Function;
@@ -24,21 +23,21 @@ import org.springframework.web.servlet.View;
 public final class PaperPages {
 
     private final Workplace workplace;
-    private final PrintingPapers printing;
 
     public PaperPages(Workplace workplace) {
-        Clock clock = workplace.clock();
         this.workplace = workplace;
-        this.printing = new PrintingPapers(
-                workplace.benches(),
-                clock,
-                Locale.forLanguageTag(workplace.words().language()));
+    }
+
+    /** In the language of the request being answered. */
+    private PrintingPapers printing() {
+        Clock clock = workplace.clock();
+        return new PrintingPapers(workplace.benches(), clock, workplace.words().locale());
     }
 
     @GetMapping("/at/{bench}/papers/supply-labels")
     View labels(@PathVariable String bench, @RequestParam(defaultValue = "") String size) {
         BenchNow now = workplace.open(bench);
-        return new Download(printing.supplyLabels(now.id(), size(size, now)));
+        return new Download(printing().supplyLabels(now.id(), size(size, now)));
     }
 
     /** @param base address of this program from another machine, as typed on the Papers page */
@@ -59,13 +58,13 @@ public final class PaperPages {
         Function<BottleId, String> address = addresses.get().at(now.place());
         PaperSize paper = size(size, now);
         if (bottle.isEmpty()) {
-            return new Download(printing.bottleTags(now.id(), address, paper));
+            return new Download(printing().bottleTags(now.id(), address, paper));
         }
         return now.bench().listBottles().stream()
                 .map(known -> known.id())
                 .filter(id -> id.value().equals(bottle))
                 .findFirst()
-                .flatMap(id -> printing.findBottleTag(now.id(), id, address, paper))
+                .flatMap(id -> printing().findBottleTag(now.id(), id, address, paper))
                 .<View>map(Download::new)
                 .orElseThrow(() -> new NoSuchThing("bottle " + bottle));
     }
@@ -73,19 +72,19 @@ public final class PaperPages {
     @GetMapping("/at/{bench}/papers/bench-sheet")
     View sheet(@PathVariable String bench, @RequestParam(defaultValue = "") String size) {
         BenchNow now = workplace.open(bench);
-        return new Download(printing.benchSheet(now.id(), size(size, now)));
+        return new Download(printing().benchSheet(now.id(), size(size, now)));
     }
 
     @GetMapping("/at/{bench}/papers/blank-log")
     View log(@PathVariable String bench, @RequestParam(defaultValue = "") String size) {
         BenchNow now = workplace.open(bench);
-        return new Download(printing.blankLog(now.id(), size(size, now)));
+        return new Download(printing().blankLog(now.id(), size(size, now)));
     }
 
     @GetMapping("/at/{bench}/papers/emergency-card")
     View card(@PathVariable String bench, @RequestParam(defaultValue = "") String size) {
         BenchNow now = workplace.open(bench);
-        return new Download(printing.emergencyCard(now.id(), size(size, now)));
+        return new Download(printing().emergencyCard(now.id(), size(size, now)));
     }
 
     /** @param entry number of any entry of the fill */
@@ -99,7 +98,7 @@ public final class PaperPages {
 
     private Optional<PrintedPaper> record(BenchNow now, long entry, PaperSize size) {
         try {
-            return printing.findFillRecord(now.id(), entry, size);
+            return printing().findFillRecord(now.id(), entry, size);
         } catch (NoSuchElementException none) {
             throw new NoSuchThing("entry " + entry);
         }
