@@ -23,6 +23,7 @@ import org.lowfirst.web.server.PageRouting;
 import org.lowfirst.web.server.SecurityRules;
 import org.lowfirst.web.server.TroubleAdvice;
 import org.lowfirst.web.settings.SettingsPages;
+import org.lowfirst.web.stand.StandPages;
 import org.lowfirst.web.start.StartPages;
 import org.lowfirst.web.temperatures.TemperaturesPages;
 import org.lowfirst.web.warm.SettlePages;
@@ -55,6 +56,7 @@ import org.springframework.context.annotation.Import;
     BankPages.class,
     ReadingsPages.class,
     SupplyPages.class,
+    StandPages.class,
     BottlesPages.class,
     BottlePages.class,
     ChoosePages.class,

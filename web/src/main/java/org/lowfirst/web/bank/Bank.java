@@ -23,9 +23,11 @@ import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.Supply;
 import org.lowfirst.web.bank.BankPage.Arrival;
 import org.lowfirst.web.bank.BankPage.Gives;
+import org.lowfirst.web.bank.BankPage.OneBank;
 import org.lowfirst.web.bank.BankPage.UnderWay;
 import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.picture.CylinderPicture;
+import org.lowfirst.web.stand.TurnMark;
 import org.lowfirst.web.verdict.Standing;
 import org.lowfirst.web.workplace.BenchNow;
 
@@ -55,15 +57,30 @@ final class Bank {
 
     /** @param arrival a supply that was just connected and is not full; null for none */
     BankPage page(BankView bank, @Nullable Arrival arrival) {
-        List<SupplyTile> tiles = bank.supplies().stream().map(this::tile).toList();
-        return new BankPage(
-                now.place(),
-                figures.pressureUnit(),
-                tiles,
-                held(bank),
-                tiles.isEmpty() ? List.of() : gives(),
-                underWay(),
-                arrival);
+        List<OneBank> banks = bank.supplies().isEmpty()
+                ? List.of()
+                : bank.names().stream().map(name -> one(bank, name)).toList();
+        return new BankPage(now.place(), figures.pressureUnit(), banks, held(bank), underWay(), exchanges(), arrival);
+    }
+
+    private OneBank one(BankView bank, String name) {
+        String unnamed = bank.names().size() > 1 ? now.words().of("bank.unnamed") : "";
+        return new OneBank(
+                name.isEmpty() ? unnamed : name,
+                bank.in(name).stream().map(this::tile).toList(),
+                gives(name));
+    }
+
+    private List<UnderWay> exchanges() {
+        return now.bench().stand().leaving().stream()
+                .map(leaving -> new UnderWay(
+                        now.bench()
+                                .findSupply(leaving)
+                                .map(supply -> supply.details().name())
+                                .orElse(leaving.value()),
+                        now.place().path("/exchange/" + leaving),
+                        ""))
+                .toList();
     }
 
     private SupplyTile tile(SupplyView view) {
@@ -76,6 +93,7 @@ final class Bank {
                 figures.pressure(view.estimate()),
                 Standing.within(now, history, supply.id()),
                 Standing.badge(history, supply.id()),
+                TurnMark.of(view.standing(), now.words()),
                 age(view),
                 view.age().compareTo(OLD) > 0,
                 figures.asTyped(supply.details().waterVolume().stated()));
@@ -105,7 +123,7 @@ final class Bank {
     }
 
     /** Bottles of one size and target are one kind; the kinds with most bottles come first. */
-    private List<Gives> gives() {
+    private List<Gives> gives(String bank) {
         Map<String, List<Bottle>> kinds = new LinkedHashMap<>();
         now.bench().listBottles().stream()
                 .filter(bottle -> bottle.status() == BottleStatus.IN_USE)
@@ -114,17 +132,17 @@ final class Bank {
         return kinds.values().stream()
                 .sorted(Comparator.comparing((List<Bottle> same) -> -same.size()))
                 .limit(MOST_KINDS)
-                .map(this::gives)
+                .map(same -> gives(bank, same))
                 .flatMap(List::stream)
                 .toList();
     }
 
-    private List<Gives> gives(List<Bottle> same) {
+    private List<Gives> gives(String bank, List<Bottle> same) {
         Bottle bottle = same.get(0);
         StatedPressure target = target(bottle);
         StatedPressure found = new StatedPressure(target.value().multiply(FOUND_AT), target.unit());
         Reading before = now.reading(found, null);
-        if (!(planning.plan(now.id(), bottle.id(), target, before) instanceof FillPlan plan)) {
+        if (!(planning.plan(now.id(), bank, bottle.id(), target, before) instanceof FillPlan plan)) {
             return List.of();
         }
         String kind = now.words()

@@ -12,26 +12,41 @@ import org.lowfirst.web.words.Words;
  *
  * @param place the bench
  * @param unit symbol of the unit of pressure
- * @param supplies the supplies, rank 1 first
+ * @param banks the banks; none without supplies
  * @param held gas in the bank with its reference condition; empty without supplies
- * @param gives what the bank can still do for the kinds of bottle it knows
  * @param underWay the fill to resume; empty when none is open
+ * @param exchanges exchanges to go on with
  * @param arrival a supply that was just connected and is not full; null for none
  */
 public record BankPage(
         Place place,
         String unit,
-        List<SupplyTile> supplies,
+        List<OneBank> banks,
         String held,
-        List<Gives> gives,
         List<UnderWay> underWay,
+        List<UnderWay> exchanges,
         @Nullable Arrival arrival)
         implements Page {
 
     public BankPage {
-        supplies = List.copyOf(supplies);
-        gives = List.copyOf(gives);
+        banks = List.copyOf(banks);
         underWay = List.copyOf(underWay);
+        exchanges = List.copyOf(exchanges);
+    }
+
+    /**
+     * One bank.
+     *
+     * @param name its name; empty when there is only the one
+     * @param supplies the supplies, rank 1 first
+     * @param gives what the bank can still do for the kinds of bottle it knows
+     */
+    public record OneBank(String name, List<SupplyTile> supplies, List<Gives> gives) {
+
+        public OneBank {
+            supplies = List.copyOf(supplies);
+            gives = List.copyOf(gives);
+        }
     }
 
     /**
@@ -44,13 +59,13 @@ public record BankPage(
     public record Gives(String kind, String bottles, String fills) {}
 
     /**
-     * A fill that was begun and not ended.
+     * A fill or an exchange that was begun and not ended.
      *
-     * @param bottle name of the bottle
+     * @param what name of the bottle, or of the supply that leaves
      * @param link where it goes on
      * @param since when it began
      */
-    public record UnderWay(String bottle, String link, String since) {}
+    public record UnderWay(String what, String link, String since) {}
 
     /**
      * A supply that came short or over-full.

@@ -2,6 +2,7 @@ package org.lowfirst.web.bank;
 
 import gg.jte.Content;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.web.stand.TurnMark;
 import org.lowfirst.web.verdict.VerdictBadge;
 
 /**
@@ -14,6 +15,7 @@ import org.lowfirst.web.verdict.VerdictBadge;
  * @param reading what its gauge should show, without unit
  * @param within how far the reading may be off, e.g. "within 3"; empty when not known
  * @param verdict what its readings come to; null before there is anything to compare
+ * @param turn when it is opened; null when simply by its rank
  * @param age when the gauge was last read, and whether gas was drawn since
  * @param old whether the last reading is too old to rely on
  * @param size water volume and service pressure
@@ -26,6 +28,7 @@ public record SupplyTile(
         String reading,
         String within,
         @Nullable VerdictBadge verdict,
+        @Nullable TurnMark turn,
         String age,
         boolean old,
         String size) {}

@@ -22,6 +22,7 @@ import org.lowfirst.web.words.Words;
  * @param form what was typed
  * @param key key for starting the fill
  * @param beside who may stand beside the filler
+ * @param banks names of the banks to fill from, the one without a name first
  * @param plan the plan; null before the readings are known or when there is none
  */
 public record PlanPage(
@@ -33,8 +34,13 @@ public record PlanPage(
         Form form,
         String key,
         Beside beside,
+        List<String> banks,
         @Nullable PlanSheet plan)
         implements Page {
+
+    public PlanPage {
+        banks = List.copyOf(banks);
+    }
 
     /**
      * @param id its id
@@ -64,7 +70,7 @@ public record PlanPage(
     public String query(String target) {
         return "?bottle=" + bottle.id() + "&before=" + encoded(form.value("before")) + "&target="
                 + encoded(target.isEmpty() ? form.value("target") : target) + "&temperature="
-                + encoded(form.value("temperature"));
+                + encoded(form.value("temperature")) + (banks.size() > 1 ? "&bank=" + encoded(form.value("bank")) : "");
     }
 
     private static String encoded(String text) {

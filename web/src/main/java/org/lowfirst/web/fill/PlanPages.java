@@ -13,6 +13,7 @@ import org.lowfirst.station.Command.StartFill;
 import org.lowfirst.station.FillId;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.Rule;
+import org.lowfirst.station.StandFact.BankChosen;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.fill.PlanPage.BottleLine;
@@ -70,6 +71,10 @@ public final class PlanPages {
             return again(now, bottle, wish, "form", now.words().of("fault.key"), false);
         }
         FillId fill = new FillId(sender.key());
+        @Nullable String unchosen = chooseBank(now, wish, fill, sender);
+        if (unchosen != null) {
+            return again(now, bottle, wish, "form", unchosen, false);
+        }
         Recording recording = workplace
                 .benches()
                 .guidingAFill()
@@ -90,6 +95,25 @@ public final class PlanPages {
         return Redirects.saved(Steps.at(steps, Steps.FIRST, now.now()), 0, sender.who());
     }
 
+    /** Says from which of several banks; what stands against it, or null. */
+    private @Nullable String chooseBank(BenchNow now, Wish wish, FillId fill, Sender sender) {
+        if (now.bench().bankNames().size() < 2) {
+            return null;
+        }
+        String bank = bank(now, wish.form());
+        String fault = workplace.fault(workplace
+                .benches()
+                .guidingAFill()
+                .choose(now.id(), new BankChosen(fill, bank.isEmpty() ? null : bank), sender.submission("bank")));
+        return fault.isEmpty() ? null : fault;
+    }
+
+    /** Name of the bank to fill from: the one chosen, or else the usual one. */
+    private static String bank(BenchNow now, Form form) {
+        String chosen = form.value("bank");
+        return now.bench().bankNames().contains(chosen) ? chosen : now.bench().usualBank();
+    }
+
     /** Who stands beside the filler; null when nobody was named. */
     private static @Nullable String second(Map<String, String> typed) {
         String second = typed.getOrDefault("second", "").strip();
@@ -97,8 +121,10 @@ public final class PlanPages {
     }
 
     private View planned(BenchNow now, Bottle bottle, Wish wish) {
-        PlanOutcome outcome =
-                workplace.benches().planningAFill().plan(now.id(), bottle.id(), wish.target(), wish.before());
+        PlanOutcome outcome = workplace
+                .benches()
+                .planningAFill()
+                .plan(now.id(), bank(now, wish.form()), bottle.id(), wish.target(), wish.before());
         if (outcome instanceof FillPlan plan) {
             return workplace.screens().show(page(now, bottle, wish.form(), sheet(now, plan, wish)));
         }
@@ -107,8 +133,10 @@ public final class PlanPages {
 
     /** The plan once more, with what stands against starting it, and whether the person may insist. */
     private View again(BenchNow now, Bottle bottle, Wish wish, String field, String fault, boolean confirmable) {
-        PlanOutcome outcome =
-                workplace.benches().planningAFill().plan(now.id(), bottle.id(), wish.target(), wish.before());
+        PlanOutcome outcome = workplace
+                .benches()
+                .planningAFill()
+                .plan(now.id(), bank(now, wish.form()), bottle.id(), wish.target(), wish.before());
         @Nullable PlanSheet sheet = outcome instanceof FillPlan plan ? sheet(now, plan, wish) : null;
         Form form = wish.form().faulting(field, fault);
         return workplace
@@ -149,6 +177,7 @@ public final class PlanPages {
                 form,
                 workplace.ids().next(),
                 Besides.of(now),
+                now.bench().bankNames(),
                 sheet);
     }
 

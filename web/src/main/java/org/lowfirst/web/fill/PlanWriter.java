@@ -12,6 +12,7 @@ import org.lowfirst.planning.FillPlan;
 import org.lowfirst.planning.FillsLeft;
 import org.lowfirst.planning.RankedSupply;
 import org.lowfirst.planning.Remedies;
+import org.lowfirst.planning.SkipReason;
 import org.lowfirst.planning.Skipped;
 import org.lowfirst.planning.Step;
 import org.lowfirst.planning.contents.FillSpread;
@@ -183,12 +184,19 @@ final class PlanWriter {
 
     private SkippedLine skipped(Skipped skipped) {
         return new SkippedLine(
-                skipped.rank(),
-                skipped.supply(),
-                figures.pressureWithUnit(skipped.reading()),
-                words.of(
-                        "skip." + skipped.reason().name().toLowerCase(Locale.ROOT),
-                        figures.pressureWithUnit(skipped.bottle())));
+                skipped.rank(), skipped.supply(), figures.pressureWithUnit(skipped.reading()), reason(skipped));
+    }
+
+    /** Why it stays shut; for one that is held back or tagged out, why it was. */
+    private String reason(Skipped skipped) {
+        return now.bench().bank().stream()
+                .filter(supply -> skipped.reason() == SkipReason.HELD_BACK
+                        && supply.details().name().equals(skipped.supply()))
+                .map(supply -> now.bench().stand().standing(supply.id()))
+                .map(standing ->
+                        words.of("skip.standing." + standing.turn().name().toLowerCase(Locale.ROOT), standing.reason()))
+                .findFirst()
+                .orElseGet(() -> words.of("skip." + skipped.reason().name().toLowerCase(Locale.ROOT)));
     }
 
     private Counts counts(FillPlan plan, FillSpread spread) {
