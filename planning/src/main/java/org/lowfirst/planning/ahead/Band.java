@@ -1,6 +1,9 @@
 package org.lowfirst.planning.ahead;
 
 import java.util.Arrays;
+import java.util.Locale;
+import java.util.Map;
+import org.lowfirst.planning.words.Phrases;
 
 /**
  * A whole number that is not known: half of the time it is from {@code low50} to {@code high50}, nine times in ten from
@@ -20,10 +23,22 @@ public record Band(int low90, int low50, int middle, int high50, int high90) {
         return sorted[Math.max(0, (int) Math.ceil(share * sorted.length) - 1)];
     }
 
-    /** For example "9 (likely 7 to 11, hardly outside 5 to 14)". */
+    /** For example "9 (likely 7 to 11, hardly outside 5 to 14)", in English. */
     public String inWords() {
+        return inWords(Locale.ENGLISH);
+    }
+
+    public String inWords(Locale language) {
         return low90 == high90
                 ? Integer.toString(middle)
-                : "%d (likely %d to %d, hardly outside %d to %d)".formatted(middle, low50, high50, low90, high90);
+                : Phrases.in(language)
+                        .text(
+                                "band",
+                                Map.of(
+                                        "middle", Integer.toString(middle),
+                                        "low50", Integer.toString(low50),
+                                        "high50", Integer.toString(high50),
+                                        "low90", Integer.toString(low90),
+                                        "high90", Integer.toString(high90)));
     }
 }

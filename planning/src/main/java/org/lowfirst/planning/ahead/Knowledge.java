@@ -1,6 +1,8 @@
 package org.lowfirst.planning.ahead;
 
 import java.util.Locale;
+import java.util.Map;
+import org.lowfirst.planning.words.Phrases;
 
 /**
  * What a forecast rests on.
@@ -12,19 +14,28 @@ import java.util.Locale;
  */
 public record Knowledge(int days, int fills, double shareOfHistory, boolean guessed) {
 
+    /** In English. */
     public String inWords() {
-        String guess = guessed ? "a built-in guess" : "the guess you gave";
+        return inWords(Locale.ENGLISH);
+    }
+
+    public String inWords(Locale language) {
+        Phrases phrases = Phrases.in(language);
+        String guess = phrases.text(guessed ? "knowledge.built-in" : "knowledge.given", Map.of());
         if (days == 0) {
-            return "There is no history yet: this rests on " + guess + " alone.";
+            return phrases.text("knowledge.none", Map.of("guess", guess));
         }
-        String from = "From %s and %s.".formatted(count(fills, "fill"), count(days, "day"));
+        String from = phrases.text(
+                "knowledge.from", Map.of("fills", count(phrases, "fill", fills), "days", count(phrases, "day", days)));
         int rest = (int) Math.round(100.0 * (1.0 - shareOfHistory));
         return rest < 10
                 ? from
-                : from + String.format(Locale.ROOT, " That is little: %d %% of the rate is still %s.", rest, guess);
+                : from + " "
+                        + phrases.text("knowledge.little", Map.of("rest", Integer.toString(rest), "guess", guess));
     }
 
-    private static String count(int number, String what) {
-        return number == 1 ? "1 " + what : number + " " + what + "s";
+    private static String count(Phrases phrases, String what, int number) {
+        return phrases.text(
+                "count." + what + (number == 1 ? ".one" : ".many"), Map.of("count", Integer.toString(number)));
     }
 }

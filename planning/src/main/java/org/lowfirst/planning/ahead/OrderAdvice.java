@@ -1,7 +1,10 @@
 package org.lowfirst.planning.ahead;
 
 import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import org.lowfirst.planning.words.Phrases;
 
 /**
  * When to order.
@@ -13,17 +16,20 @@ import java.util.Optional;
  */
 public record OrderAdvice(Alert alert, Optional<LocalDate> orderBy, double chanceTooLate, double chanceEmpty) {
 
+    /** In English. */
     public String inWords() {
-        String date = orderBy.map(LocalDate::toString).orElse("");
-        return switch (alert) {
-            case NONE ->
-                orderBy.isEmpty() ? "No order is needed as far ahead as can be seen." : "Order by " + date + ".";
-            case SOON -> "Order soon: by " + date + ".";
-            case NOW -> "Order today.";
-            case LATE ->
-                ("Order today: it should have been by %s. The chance that a bottle cannot be finished before"
-                                + " the delivery is %d %%.")
-                        .formatted(date, Math.round(100 * chanceEmpty));
-        };
+        return inWords(Locale.ENGLISH);
+    }
+
+    public String inWords(Locale language) {
+        String key = alert == Alert.NONE && orderBy.isEmpty()
+                ? "order.not-needed"
+                : "order." + alert.name().toLowerCase(Locale.ROOT);
+        return Phrases.in(language)
+                .text(
+                        key,
+                        Map.of(
+                                "date", orderBy.map(LocalDate::toString).orElse(""),
+                                "chance", Long.toString(Math.round(100 * chanceEmpty))));
     }
 }

@@ -1,8 +1,11 @@
 package org.lowfirst.planning.camp;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalInt;
 import org.lowfirst.planning.ahead.Band;
+import org.lowfirst.planning.words.Phrases;
 
 /**
  * What a camp needs.
@@ -20,22 +23,21 @@ public record CampPlan(Band fillsWanted, List<CampOption> options, OptionalInt s
         options = List.copyOf(options);
     }
 
-    /** One or two sentences for people. */
+    /** One or two sentences for people, in English. */
     public String inWords() {
+        return inWords(Locale.ENGLISH);
+    }
+
+    public String inWords(Locale language) {
+        Phrases phrases = Phrases.in(language);
         CampOption last = options.get(options.size() - 1);
-        String wanted = "Fills wanted: " + fillsWanted.inWords() + ". ";
-        if (supplies.isEmpty()) {
-            return wanted
-                    + "Even %d supplies finish every bottle with a chance of %d %% only. Please plan a delivery or lower the target."
-                            .formatted(last.supplies(), Math.round(100 * last.chanceAll()));
-        }
-        return wanted
-                + "Take %d %s: every bottle can be finished with a chance of %d %%; days covered: %s of %d."
-                        .formatted(
-                                last.supplies(),
-                                last.supplies() == 1 ? "supply" : "supplies",
-                                Math.round(100 * last.chanceAll()),
-                                last.daysCovered().inWords(),
-                                days);
+        String wanted = phrases.text("camp.wanted", Map.of("fills", fillsWanted.inWords(language)));
+        Map<String, String> values = Map.of(
+                "supplies", Integer.toString(last.supplies()),
+                "chance", Long.toString(Math.round(100 * last.chanceAll())),
+                "covered", last.daysCovered().inWords(language),
+                "days", Integer.toString(days));
+        String key = supplies.isEmpty() ? "camp.not-enough" : last.supplies() == 1 ? "camp.take.one" : "camp.take.many";
+        return wanted + " " + phrases.text(key, values);
     }
 }

@@ -2,7 +2,9 @@ package org.lowfirst.planning.exchange;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.lowfirst.planning.ShownUnits;
+import org.lowfirst.planning.words.Phrases;
 
 /**
  * What to send back, and when to order.
@@ -39,28 +41,31 @@ public record ExchangeAdvice(
 
     /** One or two sentences for people. */
     public String inWords(ShownUnits units) {
+        Phrases phrases = Phrases.in(units.language());
         ExchangeOption best = bestExchange();
-        String which = String.join(" and ", best.supplies());
-        if (waits()) {
-            return String.format(
-                    Locale.ROOT,
-                    "Wait: %s left. Order when %s left, in about %.0f days. Sending %s back now costs %.2f more over the"
-                            + " coming year.",
-                    fills(fillsLeft),
-                    fills(orderAt),
-                    daysUntilOrder(),
-                    which,
-                    best.aboveBest());
-        }
-        return String.format(
-                Locale.ROOT,
-                "Order now and send back %s: it returns gas worth %.2f and leaves %s.",
-                which,
-                best.worthReturned(),
-                best.fillsLeft().inWords(units));
+        String which = best.supplies().size() == 1
+                ? best.supplies().get(0)
+                : phrases.text(
+                        "two-names",
+                        Map.of("first", best.supplies().get(0), "second", best.supplies().get(1)));
+        return phrases.text(
+                waits() ? "exchange.wait" : "exchange.now",
+                Map.of(
+                        "left", fills(phrases, fillsLeft),
+                        "at", fills(phrases, orderAt),
+                        "days", String.format(Locale.ROOT, "%.0f", daysUntilOrder()),
+                        "which", which,
+                        "above", money(best.aboveBest()),
+                        "worth", money(best.worthReturned()),
+                        "fills", best.fillsLeft().inWords(units)));
     }
 
-    private static String fills(int number) {
-        return number == 1 ? "1 fill is" : number + " fills are";
+    private static String money(double value) {
+        return String.format(Locale.ROOT, "%.2f", value);
+    }
+
+    private static String fills(Phrases phrases, int number) {
+        return phrases.text(
+                number == 1 ? "fills-are-left.one" : "fills-are-left.many", Map.of("count", Integer.toString(number)));
     }
 }

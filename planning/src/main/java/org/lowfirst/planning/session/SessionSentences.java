@@ -3,37 +3,36 @@ package org.lowfirst.planning.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.lowfirst.gas.Amount;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.ReferenceCondition;
 import org.lowfirst.gas.TemperatureUnit;
 import org.lowfirst.planning.ShownUnits;
+import org.lowfirst.planning.words.Phrases;
 
 /** A session's plan explained in sentences. */
 final class SessionSentences {
 
     private final SessionPlan plan;
     private final ShownUnits units;
+    private final Phrases phrases;
 
     SessionSentences(SessionPlan plan, ShownUnits units) {
         this.plan = plan;
         this.units = units;
+        this.phrases = Phrases.in(units.language());
     }
 
     List<String> notes() {
         List<String> notes = new ArrayList<>();
         int bottles = plan.request().bottles().size();
-        notes.add("%s of %s bottles end ready; %s.".formatted(plan.score().ready(), bottles, proof()));
-        for (HabitResult habit : plan.advice().habits()) {
-            if (habit.ready() != plan.score().ready()) {
-                notes.add("Bottle by bottle %s would make %s ready.".formatted(words(habit.habit()), habit.ready()));
-            } else if (more(plan.score().gasLeft(), habit.gasLeft())) {
-                notes.add("Bottle by bottle %s would make as many ready and leave %s less above the highest stop."
-                        .formatted(
-                                words(habit.habit()), litres(less(plan.score().gasLeft(), habit.gasLeft()))));
-            }
-        }
+        notes.add(phrases.text(
+                "session.ready",
+                Map.of("ready", number(plan.score().ready()), "bottles", number(bottles), "proof", proof())));
+        plan.advice().habits().forEach(habit -> sentence(habit).ifPresent(notes::add));
         plan.advice().reasons().forEach(reason -> notes.add(sentence(reason)));
         addMoreReady(notes);
         return notes;
@@ -42,43 +41,45 @@ final class SessionSentences {
     private String proof() {
         Proof proof = plan.proof();
         if (!proof.bestReady()) {
-            return "no plan can make more than %s ready, and whether one makes more than these is not known"
-                    .formatted(proof.readyAtMost());
+            return phrases.text("session.proof.at-most", Map.of("most", number(proof.readyAtMost())));
         }
-        String gas = proof.bestGas()
-                ? "none of these leaves more gas above the highest stop than a gauge can show"
-                : "none of these leaves more than %s more above the highest stop"
-                        .formatted(litres(less(proof.gasAtMost(), plan.score().gasLeft())));
-        return "no plan makes more ready, and " + gas;
+        return proof.bestGas()
+                ? phrases.text("session.proof.best", Map.of())
+                : phrases.text(
+                        "session.proof.gas-at-most",
+                        Map.of("gas", litres(less(proof.gasAtMost(), plan.score().gasLeft()))));
     }
 
-    private static String words(HabitResult.BottleOrder order) {
-        return switch (order) {
-            case AS_LISTED -> "as listed";
-            case EMPTIEST_FIRST -> "emptiest first";
-            case FULLEST_FIRST -> "fullest first";
-        };
+    private Optional<String> sentence(HabitResult habit) {
+        String order = phrases.text(
+                "session.habit." + habit.habit().name().toLowerCase(Locale.ROOT).replace('_', '-'), Map.of());
+        if (habit.ready() != plan.score().ready()) {
+            return Optional.of(phrases.text(
+                    "session.habit.ready", Map.of("habit", order, "ready", number(habit.ready()))));
+        }
+        return more(plan.score().gasLeft(), habit.gasLeft())
+                ? Optional.of(phrases.text(
+                        "session.habit.gas",
+                        Map.of("habit", order, "gas", litres(less(plan.score().gasLeft(), habit.gasLeft())))))
+                : Optional.empty();
     }
 
     private String sentence(OrderReason reason) {
-        String order =
-                "%s before %s on %s: the other way round ".formatted(reason.first(), reason.second(), reason.supply());
+        String order = phrases.text(
+                "session.before",
+                Map.of("first", reason.first(), "second", reason.second(), "supply", reason.supply()));
         String missed = reason.wouldMiss();
         if (missed != null) {
             GaugePressure shortBy = Objects.requireNonNull(reason.shortBy(), "with the bottle missed");
-            return order + "%s would end %s short.".formatted(missed, pressure(shortBy));
+            return phrases.text(
+                    "session.before.short", Map.of("order", order, "bottle", missed, "short", shortfall(shortBy)));
         }
-        List<String> costs = new ArrayList<>();
-        if (reason.gasLost().moles() > 0.2 * plan.proof().gasStep().moles()) {
-            costs.add("costs %s more of the gas above the highest stop".formatted(litres(reason.gasLost())));
-        }
-        if (reason.changesLost() > 0) {
-            costs.add(
-                    reason.changesLost() == 1
-                            ? "takes one change more"
-                            : "takes %s changes more".formatted(reason.changesLost()));
-        }
-        return order + String.join(" and ", costs) + ".";
+        Map<String, String> values = Map.of(
+                "order", order, "gas", litres(reason.gasLost()), "changes", number(reason.changesLost()));
+        boolean gas = reason.gasLost().moles() > 0.2 * plan.proof().gasStep().moles();
+        String changes = reason.changesLost() == 1 ? "change" : reason.changesLost() > 1 ? "changes" : "";
+        String both = gas ? (changes.isEmpty() ? "gas" : "gas-" + changes) : changes;
+        return phrases.text("session.before." + both, values);
     }
 
     private void addMoreReady(List<String> notes) {
@@ -88,14 +89,27 @@ final class SessionSentences {
         }
         GaugePressure floor = more.commonFloor();
         if (floor != null) {
-            notes.add("With a floor of %s all of them can be made ready.".formatted(roundedDown(floor)));
+            notes.add(phrases.text("session.common-floor", Map.of("floor", roundedDown(floor))));
         }
         for (MoreReady.Exchange exchange : more.exchanges()) {
             if (exchange.ready() > plan.score().ready()) {
-                notes.add("A full supply in the place of %s makes %s ready."
-                        .formatted(exchange.supply(), exchange.ready()));
+                notes.add(phrases.text(
+                        "session.exchange",
+                        Map.of("supply", exchange.supply(), "ready", number(exchange.ready()))));
             }
         }
+    }
+
+    private static String number(int value) {
+        return Integer.toString(value);
+    }
+
+    /** Never "0 bar short": a shortfall below what a gauge shows is told as less than that. */
+    private String shortfall(GaugePressure pressure) {
+        GaugePressure least = GaugePressure.of(1, units.pressure());
+        return pressure.compareTo(least) < 0
+                ? phrases.text("session.less-than", Map.of("pressure", pressure(least)))
+                : pressure(pressure);
     }
 
     private boolean more(Amount a, Amount b) {

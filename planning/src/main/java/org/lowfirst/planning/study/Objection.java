@@ -1,11 +1,13 @@
 package org.lowfirst.planning.study;
 
 import java.util.Locale;
+import java.util.Map;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Temperature;
 import org.lowfirst.gas.Volume;
 import org.lowfirst.planning.PlanRefused;
 import org.lowfirst.planning.ShownUnits;
+import org.lowfirst.planning.words.Phrases;
 
 /** What is wrong with a request: the measured value, the limit and what to do. Nothing was computed. */
 public sealed interface Objection {
@@ -27,7 +29,8 @@ public sealed interface Objection {
         @Override
         public String inWords(ShownUnits units) {
             String behind = unit.isEmpty() ? "" : " " + unit;
-            return range(what, plain(measured) + behind, plain(lowest), plain(highest) + behind);
+            return range(
+                    units, what, plain(measured) + behind, plain(lowest), plain(highest) + behind, lowest == highest);
         }
     }
 
@@ -41,7 +44,7 @@ public sealed interface Objection {
 
         @Override
         public String inWords(ShownUnits units) {
-            return range(what, units.show(measured), units.show(lowest), units.show(highest));
+            return range(units, what, units.show(measured), units.show(lowest), units.show(highest), false);
         }
     }
 
@@ -55,7 +58,7 @@ public sealed interface Objection {
 
         @Override
         public String inWords(ShownUnits units) {
-            return range(what, units.show(measured), units.show(lowest), units.show(highest));
+            return range(units, what, units.show(measured), units.show(lowest), units.show(highest), false);
         }
     }
 
@@ -68,7 +71,7 @@ public sealed interface Objection {
 
         @Override
         public String inWords(ShownUnits units) {
-            return range(what, units.show(measured), units.show(lowest), units.show(highest));
+            return range(units, what, units.show(measured), units.show(lowest), units.show(highest), false);
         }
     }
 
@@ -81,10 +84,10 @@ public sealed interface Objection {
 
         @Override
         public String inWords(ShownUnits units) {
+            Phrases phrases = Phrases.in(units.language());
             return name.isBlank()
-                    ? "One %s has no name. Please give each its own name.".formatted(what)
-                    : "The name \"%s\" is given to more than one %s. Please give each its own name."
-                            .formatted(name, what);
+                    ? phrases.text("refused.nameless", Map.of("what", phrases.noun(what)))
+                    : phrases.text("refused.duplicate-name", Map.of("name", name, "what", phrases.noun(what)));
         }
     }
 
@@ -97,7 +100,9 @@ public sealed interface Objection {
 
         @Override
         public String inWords(ShownUnits units) {
-            return "The %s must %s. Please correct it.".formatted(what, rule);
+            Phrases phrases = Phrases.in(units.language());
+            return phrases.text(
+                    "refused.unfitting", Map.of("what", phrases.noun(what), "rule", phrases.rule(rule)));
         }
     }
 
@@ -114,9 +119,12 @@ public sealed interface Objection {
         }
     }
 
-    private static String range(String what, String measured, String lowest, String highest) {
-        return "The %s (%s) must be %s to %s. Please check the number and its unit."
-                .formatted(what, measured, lowest, highest);
+    private static String range(
+            ShownUnits units, String what, String measured, String lowest, String highest, boolean one) {
+        Phrases phrases = Phrases.in(units.language());
+        Map<String, String> values =
+                Map.of("what", phrases.noun(what), "measured", measured, "lowest", lowest, "highest", highest);
+        return phrases.text(one ? "refused.exact" : "refused.out-of-range", values);
     }
 
     private static String plain(double value) {

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  */
 public final class Phrases {
 
-    private static final Pattern OF_CYLINDER = Pattern.compile("(.+ of (?:bottle|supply)) (.+)");
+    private static final Pattern OF_CYLINDER = Pattern.compile("(.+ of (?:bottle|supply|alternative|event)) (.+)");
 
     private final ResourceBundle texts;
 
@@ -63,6 +63,12 @@ public final class Phrases {
             return what;
         }
         return cylinder.matches() ? text(key, Map.of("name", cylinder.group(2))) : texts.getString(key);
+    }
+
+    /** What is asked for, as people say it: a refusal says it in English. What has no entry here stays as it is. */
+    public String rule(String rule) {
+        String key = "rule." + rule.strip().replace(",", "").replace(' ', '-');
+        return texts.containsKey(key) ? texts.getString(key) : rule;
     }
 
     private static String key(String phrase) {
