@@ -1,5 +1,7 @@
 package org.lowfirst.web;
 
+import org.lowfirst.web.ahead.ForecastPages;
+import org.lowfirst.web.ahead.SendBackPages;
 import org.lowfirst.web.bank.BankPages;
 import org.lowfirst.web.bank.ReadingsPages;
 import org.lowfirst.web.bank.SupplyPages;
@@ -22,6 +24,7 @@ import org.lowfirst.web.server.HealthPage;
 import org.lowfirst.web.server.PageRouting;
 import org.lowfirst.web.server.SecurityRules;
 import org.lowfirst.web.server.TroubleAdvice;
+import org.lowfirst.web.session.SessionPages;
 import org.lowfirst.web.settings.SettingsPages;
 import org.lowfirst.web.stand.StandPages;
 import org.lowfirst.web.start.StartPages;
@@ -74,6 +77,9 @@ import org.springframework.context.annotation.Import;
     PapersPages.class,
     PaperPages.class,
     EchoPages.class,
+    SessionPages.class,
+    ForecastPages.class,
+    SendBackPages.class,
     HealthPage.class
 })
 class Pages {}

@@ -24,18 +24,23 @@ import org.lowfirst.station.FillId;
 import org.lowfirst.station.StatedPressure;
 
 /**
- * Reads the use of a bench from its journal: every bottle that was brought to be filled, finished or not. Only a fill that was
- * broken off and begun again on the same day counts once. Used once.
+ * Reads the use of a bench from its journal: every bottle that was brought to be filled, finished or not. What is done to one bottle
+ * on one day counts once, as long as the bottle was not used in between: a fill broken off and begun again, or the stages of a
+ * session. Used once.
  */
 final class FillsOfAJournal {
 
     /** How full a bottle comes that never came: common practice, no source. */
     private static final double USUAL_START = 0.3;
 
+    /** A bottle that reads at least this share of what it was left with has cooled, and was not used. */
+    private static final double NOT_USED = 0.85;
+
     private final Bench bench;
     private final ZoneId zone;
     private final Map<FillId, Brought> brought = new LinkedHashMap<>();
-    private final Map<FillId, LocalDate> brokenOff = new HashMap<>();
+    private final Map<BottleId, FillId> latest = new HashMap<>();
+    private final Map<FillId, GaugePressure> left = new HashMap<>();
     private @Nullable Instant first;
 
     private record Brought(BottleId bottle, LocalDate date, GaugePressure start, GaugePressure target) {}
@@ -63,20 +68,35 @@ final class FillsOfAJournal {
         first = first == null || at.isBefore(first) ? at : first;
         LocalDate date = at.atZone(zone).toLocalDate();
         if (fact instanceof Fact.FillStarted f) {
-            brought.put(
+            came(
                     f.fill(),
-                    new Brought(
-                            f.bottle(),
-                            date,
-                            f.before().pressure().gauge(),
-                            f.target().gauge()));
+                    new Brought(f.bottle(), date, f.before().pressure().gauge(), f.target().gauge()));
+            left.put(f.fill(), f.before().pressure().gauge());
+        } else if (fact instanceof Fact.StageRecorded f) {
+            left.put(f.fill(), f.stage().bottleAfter().pressure().gauge());
+        } else if (fact instanceof Fact.FillFinished f) {
+            left.put(f.fill(), f.after().pressure().gauge());
         } else if (fact instanceof Fact.FillRecorded f) {
             StatedPressure wanted = f.target() == null ? f.after().pressure() : f.target();
-            brought.put(
-                    f.fill(),
-                    new Brought(f.bottle(), date, f.before().pressure().gauge(), wanted.gauge()));
-        } else if (fact instanceof Fact.FillAbandoned f) {
-            brokenOff.put(f.fill(), date);
+            came(f.fill(), new Brought(f.bottle(), date, f.before().pressure().gauge(), wanted.gauge()));
+            left.put(f.fill(), f.after().pressure().gauge());
+        }
+    }
+
+    private void came(FillId id, Brought one) {
+        FillId before = latest.put(one.bottle(), id);
+        Brought earlier = before == null ? null : brought.get(before);
+        GaugePressure leftWith = before == null ? null : left.get(before);
+        if (before != null
+                && earlier != null
+                && leftWith != null
+                && earlier.date().equals(one.date())
+                && one.start().pascals() >= NOT_USED * leftWith.pascals()) {
+            brought.remove(before);
+            GaugePressure target = earlier.target().compareTo(one.target()) > 0 ? earlier.target() : one.target();
+            brought.put(id, new Brought(one.bottle(), one.date(), earlier.start(), target));
+        } else {
+            brought.put(id, one);
         }
     }
 
@@ -91,20 +111,11 @@ final class FillsOfAJournal {
         }
         List<FilledOn> fills = new ArrayList<>();
         brought.forEach((id, one) -> {
-            if (one.date().isBefore(today) && !begunAgain(id, one)) {
+            if (one.date().isBefore(today)) {
                 fills.add(new FilledOn(one.date(), fill(one)));
             }
         });
         return new UseHistory(from, (int) Math.min(days, Integer.MAX_VALUE), fills);
-    }
-
-    private boolean begunAgain(FillId id, Brought one) {
-        return brokenOff.containsKey(id)
-                && brought.entrySet().stream()
-                        .anyMatch(other -> !other.getKey().equals(id)
-                                && other.getValue().bottle().equals(one.bottle())
-                                && other.getValue().date().equals(one.date())
-                                && !brokenOff.containsKey(other.getKey()));
     }
 
     private UsualFill fill(Brought one) {

@@ -10,7 +10,8 @@ public enum DueKind {
     /** Of a rented supply, as stamped; its owner has it tested. */
     SUPPLY_TEST,
     CHECK_OUT,
-    TRAINING;
+    TRAINING,
+    SUPPLY_ORDER;
 
     /** Whether it is a piece of equipment with an interval. */
     public boolean equipment() {

@@ -7,6 +7,9 @@ import org.lowfirst.web.view.Section;
 
 /** The pages that a place leads on to, in the order shown. Each has a name and a sentence in the words files. */
 public enum Hub {
+    SESSION(Section.AHEAD, "/session"),
+    FORECAST(Section.AHEAD, "/forecast"),
+    SEND_BACK(Section.AHEAD, "/send-back"),
     SETTINGS(Section.BENCH, "/settings"),
     PEOPLE(Section.BENCH, "/people"),
     GAUGES(Section.BENCH, "/gauges"),

@@ -1,0 +1,125 @@
+package org.lowfirst.web.ahead;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.outlook.AskingAhead.Look;
+import org.lowfirst.planning.ahead.Alert;
+import org.lowfirst.station.StatedTemperature;
+import org.lowfirst.station.due.CalendarFeed;
+import org.lowfirst.station.due.CalendarText;
+import org.lowfirst.station.due.DueItem;
+import org.lowfirst.station.due.DueKind;
+import org.lowfirst.station.due.DueWords;
+import org.lowfirst.web.ahead.ForecastPage.ForecastSheet;
+import org.lowfirst.web.form.Reader;
+import org.lowfirst.web.objection.ObjectionFields;
+import org.lowfirst.web.words.Words;
+import org.lowfirst.web.workplace.BenchNow;
+import org.lowfirst.web.workplace.Workplace;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.View;
+
+/** Looks ahead: how long the bank lasts, when to order, and the same day for a calendar. Enters nothing. */
+@Controller
+public final class ForecastPages {
+
+    private static final Map<String, String> FIELDS = Map.of(
+            "days from order to delivery", "lead",
+            "reserve of fills", "reserve",
+            "guess of fills a year", "guess",
+            "fills of event 1", "fills-1",
+            "fills of event 2", "fills-2");
+
+    private final Workplace workplace;
+
+    public ForecastPages(Workplace workplace) {
+        this.workplace = workplace;
+    }
+
+    @GetMapping("/at/{bench}/forecast")
+    View forecast(@PathVariable String bench, @RequestParam Map<String, String> typed) {
+        BenchNow now = workplace.open(bench);
+        Reader reader = new Reader(
+                ForecastFields.filled(typed), now.bench().settings().units(), now.words());
+        @Nullable ForecastSheet sheet = null;
+        ForecastFields.Wish wish = ForecastFields.read(reader, now);
+        if (reader.form().sound()) {
+            Look look = look(now, wish);
+            if (look instanceof Look.Seen seen) {
+                sheet = new ForecastWriter(now).sheet(seen.looked().forecast(), wish.ordering());
+            } else {
+                Look.Unseen unseen = (Look.Unseen) look;
+                reader.fault(
+                        ObjectionFields.of(unseen.why(), FIELDS), unseen.why().inWords(now.shownUnits()));
+            }
+        }
+        ForecastPage page = new ForecastPage(now.place(), reader.form(), sheet);
+        return reader.form().sound()
+                ? workplace.screens().show(page)
+                : workplace.screens().refused(page);
+    }
+
+    /** The one day to order by, for a calendar that reads it again. */
+    @GetMapping("/at/{bench}/forecast.ics")
+    ResponseEntity<String> calendar(@PathVariable String bench, @RequestParam Map<String, String> typed) {
+        BenchNow now = workplace.open(bench);
+        Reader reader = new Reader(
+                ForecastFields.filled(typed), now.bench().settings().units(), now.words());
+        ForecastFields.Wish wish = ForecastFields.read(reader, now);
+        List<DueItem> items = reader.form().sound() && look(now, wish) instanceof Look.Seen seen
+                ? seen.looked().forecast().order().orderBy().stream()
+                        .map(day -> new DueItem(
+                                DueKind.SUPPLY_ORDER,
+                                now.place().name(),
+                                day,
+                                seen.looked().forecast().knowledge().inWords(now.words().locale())))
+                        .toList()
+                : List.of();
+        CalendarFeed feed = new CalendarFeed(
+                now.words().of("forecast.calendar", now.place().name()), "lowfirst." + now.id(), 1);
+        return ResponseEntity.ok()
+                .contentType(MediaType.parseMediaType(CalendarText.MEDIA_TYPE))
+                .header("Content-Disposition", "inline; filename=\"lowfirst-order.ics\"")
+                .body(CalendarText.write(feed, items, new CalendarWords(now.words()), now.now()));
+    }
+
+    private Look look(BenchNow now, ForecastFields.Wish wish) {
+        ZoneId zone = workplace.clock().getZone();
+        @Nullable StatedTemperature temperature = wish.temperature();
+        return workplace
+                .benches()
+                .askingAhead()
+                .look(
+                        now.id(),
+                        temperature == null ? null : temperature.temperature(),
+                        zone,
+                        now.now().atZone(zone).toLocalDate(),
+                        wish.ordering(),
+                        wish.events(),
+                        wish.guess());
+    }
+
+    /** Whether somebody must be told. */
+    static boolean pressing(Alert alert) {
+        return alert != Alert.NONE;
+    }
+
+    private record CalendarWords(Words words) implements DueWords {
+        @Override
+        public String summary(DueItem item) {
+            return words.of("forecast.calendar.order", item.subject());
+        }
+
+        @Override
+        public String description(DueItem item) {
+            return item.source();
+        }
+    }
+}

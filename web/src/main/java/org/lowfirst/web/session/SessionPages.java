@@ -1,0 +1,156 @@
+package org.lowfirst.web.session;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.outlook.BenchToday;
+import org.lowfirst.planning.PlanRefused;
+import org.lowfirst.planning.session.Effort;
+import org.lowfirst.planning.session.SessionBottle;
+import org.lowfirst.planning.session.SessionOutcome;
+import org.lowfirst.planning.session.SessionPace;
+import org.lowfirst.planning.session.SessionPlan;
+import org.lowfirst.planning.session.SessionPlanner;
+import org.lowfirst.planning.session.SessionRefused;
+import org.lowfirst.planning.session.SessionRequest;
+import org.lowfirst.station.Bottle;
+import org.lowfirst.station.Reading;
+import org.lowfirst.station.StatedTemperature;
+import org.lowfirst.web.form.Form;
+import org.lowfirst.web.form.Reader;
+import org.lowfirst.web.session.SessionPage.SessionSheet;
+import org.lowfirst.web.workplace.BenchNow;
+import org.lowfirst.web.workplace.Workplace;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.View;
+
+/** Plans several bottles on the bank as it stands. Enters nothing. */
+@Controller
+public final class SessionPages {
+
+    /** Somebody waits with a bottle in hand; the best so far is shown then. */
+    private static final Duration LONGEST = Duration.ofSeconds(4);
+
+    private final Workplace workplace;
+
+    public SessionPages(Workplace workplace) {
+        this.workplace = workplace;
+    }
+
+    @GetMapping("/at/{bench}/session")
+    View session(@PathVariable String bench, @RequestParam Map<String, String> typed) {
+        BenchNow now = workplace.open(bench);
+        List<Bottle> chosen = SessionFields.chosen(now, typed);
+        if (chosen.isEmpty() || typed.containsKey("choose")) {
+            return choose(now, typed);
+        }
+        if (!typed.containsKey("plan")) {
+            return workplace
+                    .screens()
+                    .show(page(now, chosen, Form.with(SessionFields.filled(now, chosen, typed)), null));
+        }
+        Reader reader = new Reader(typed, now.bench().settings().units(), now.words());
+        @Nullable StatedTemperature temperature = reader.temperatureIfTyped("temperature");
+        List<SessionBottle> bottles = SessionFields.read(reader, now, chosen);
+        if (!reader.form().sound()) {
+            return workplace.screens().refused(page(now, chosen, reader.form(), null));
+        }
+        BenchToday today = workplace
+                .benches()
+                .askingAhead()
+                .today(now.id(), temperature == null ? null : temperature.temperature());
+        return planned(now, chosen, reader, today, bottles);
+    }
+
+    private View planned(
+            BenchNow now, List<Bottle> chosen, Reader reader, BenchToday today, List<SessionBottle> bottles) {
+        Instant until = workplace.clock().instant().plus(LONGEST);
+        AtomicBoolean cutOff = new AtomicBoolean();
+        SessionOutcome outcome = SessionPlanner.under(today.conditions())
+                .plan(
+                        new SessionRequest(
+                                today.bank(),
+                                bottles,
+                                SessionFields.order(reader.form().typed()),
+                                SessionPace.UNHURRIED,
+                                now.bench().settings().fullSupply().gauge()),
+                        Effort.USUAL,
+                        soFar -> {
+                            boolean goOn = workplace.clock().instant().isBefore(until);
+                            cutOff.compareAndSet(false, !goOn);
+                            return goOn;
+                        });
+        if (outcome instanceof SessionPlan plan) {
+            SessionSheet sheet =
+                    new SessionWriter(now, chosen, reader.text("temperature")).sheet(plan, cutOff.get());
+            return workplace.screens().show(page(now, chosen, reader.form(), sheet));
+        }
+        PlanRefused why = ((SessionRefused) outcome).why();
+        reader.fault(SessionFields.fieldOf(why, chosen), why.inWords(now.shownUnits()));
+        return workplace.screens().refused(page(now, chosen, reader.form(), null));
+    }
+
+    private View choose(BenchNow now, Map<String, String> typed) {
+        Reader reader = new Reader(typed, now.bench().settings().units(), now.words());
+        boolean nothing = typed.containsKey("next");
+        if (nothing) {
+            reader.fault("form", now.words().of("fault.session.none"));
+        }
+        List<SessionPage.Line> bottles = now.bench().listBottles().stream()
+                .filter(Bottle::inUse)
+                .map(bottle -> line(bottle, now))
+                .toList();
+        SessionPage page = new SessionPage(
+                now.place(),
+                true,
+                bottles,
+                now.figures().pressureUnit(),
+                "",
+                reader.form(),
+                now.bench().bank().isEmpty(),
+                null);
+        return nothing ? workplace.screens().refused(page) : workplace.screens().show(page);
+    }
+
+    private static SessionPage page(BenchNow now, List<Bottle> chosen, Form form, @Nullable SessionSheet sheet) {
+        return new SessionPage(
+                now.place(),
+                false,
+                chosen.stream().map(bottle -> line(bottle, now)).toList(),
+                now.figures().pressureUnit(),
+                now.figures()
+                        .temperature(now.bench()
+                                .settings()
+                                .surroundings()
+                                .usualTemperature()
+                                .temperature()),
+                form,
+                now.bench().bank().isEmpty(),
+                sheet);
+    }
+
+    private static SessionPage.Line line(Bottle bottle, BenchNow now) {
+        @Nullable Reading latest = bottle.latest();
+        return new SessionPage.Line(
+                bottle.id().value(),
+                bottle.details().name(),
+                now.words()
+                        .of(
+                                "bottle.size",
+                                now.figures().asTyped(bottle.details().waterVolume().stated()),
+                                now.figures().asTyped(bottle.details().servicePressure())),
+                latest == null
+                        ? ""
+                        : now.words()
+                                .of(
+                                        "bottle.latest",
+                                        now.figures().asTyped(latest.pressure()),
+                                        now.age(latest.at())));
+    }
+}
