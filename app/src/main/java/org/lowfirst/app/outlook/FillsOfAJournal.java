@@ -70,7 +70,11 @@ final class FillsOfAJournal {
         if (fact instanceof Fact.FillStarted f) {
             came(
                     f.fill(),
-                    new Brought(f.bottle(), date, f.before().pressure().gauge(), f.target().gauge()));
+                    new Brought(
+                            f.bottle(),
+                            date,
+                            f.before().pressure().gauge(),
+                            f.target().gauge()));
             left.put(f.fill(), f.before().pressure().gauge());
         } else if (fact instanceof Fact.StageRecorded f) {
             left.put(f.fill(), f.stage().bottleAfter().pressure().gauge());

@@ -30,8 +30,7 @@ public record Knowledge(int days, int fills, double shareOfHistory, boolean gues
         int rest = (int) Math.round(100.0 * (1.0 - shareOfHistory));
         return rest < 10
                 ? from
-                : from + " "
-                        + phrases.text("knowledge.little", Map.of("rest", Integer.toString(rest), "guess", guess));
+                : from + " " + phrases.text("knowledge.little", Map.of("rest", Integer.toString(rest), "guess", guess));
     }
 
     private static String count(Phrases phrases, String what, int number) {

@@ -47,7 +47,11 @@ public record ExchangeAdvice(
                 ? best.supplies().get(0)
                 : phrases.text(
                         "two-names",
-                        Map.of("first", best.supplies().get(0), "second", best.supplies().get(1)));
+                        Map.of(
+                                "first",
+                                best.supplies().get(0),
+                                "second",
+                                best.supplies().get(1)));
         return phrases.text(
                 waits() ? "exchange.wait" : "exchange.now",
                 Map.of(

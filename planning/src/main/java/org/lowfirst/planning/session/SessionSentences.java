@@ -47,15 +47,17 @@ final class SessionSentences {
                 ? phrases.text("session.proof.best", Map.of())
                 : phrases.text(
                         "session.proof.gas-at-most",
-                        Map.of("gas", litres(less(proof.gasAtMost(), plan.score().gasLeft()))));
+                        Map.of(
+                                "gas",
+                                litres(less(proof.gasAtMost(), plan.score().gasLeft()))));
     }
 
     private Optional<String> sentence(HabitResult habit) {
         String order = phrases.text(
                 "session.habit." + habit.habit().name().toLowerCase(Locale.ROOT).replace('_', '-'), Map.of());
         if (habit.ready() != plan.score().ready()) {
-            return Optional.of(phrases.text(
-                    "session.habit.ready", Map.of("habit", order, "ready", number(habit.ready()))));
+            return Optional.of(
+                    phrases.text("session.habit.ready", Map.of("habit", order, "ready", number(habit.ready()))));
         }
         return more(plan.score().gasLeft(), habit.gasLeft())
                 ? Optional.of(phrases.text(
@@ -74,8 +76,8 @@ final class SessionSentences {
             return phrases.text(
                     "session.before.short", Map.of("order", order, "bottle", missed, "short", shortfall(shortBy)));
         }
-        Map<String, String> values = Map.of(
-                "order", order, "gas", litres(reason.gasLost()), "changes", number(reason.changesLost()));
+        Map<String, String> values =
+                Map.of("order", order, "gas", litres(reason.gasLost()), "changes", number(reason.changesLost()));
         boolean gas = reason.gasLost().moles() > 0.2 * plan.proof().gasStep().moles();
         String changes = reason.changesLost() == 1 ? "change" : reason.changesLost() > 1 ? "changes" : "";
         String both = gas ? (changes.isEmpty() ? "gas" : "gas-" + changes) : changes;
@@ -94,8 +96,7 @@ final class SessionSentences {
         for (MoreReady.Exchange exchange : more.exchanges()) {
             if (exchange.ready() > plan.score().ready()) {
                 notes.add(phrases.text(
-                        "session.exchange",
-                        Map.of("supply", exchange.supply(), "ready", number(exchange.ready()))));
+                        "session.exchange", Map.of("supply", exchange.supply(), "ready", number(exchange.ready()))));
             }
         }
     }

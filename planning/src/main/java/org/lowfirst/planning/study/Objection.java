@@ -101,8 +101,7 @@ public sealed interface Objection {
         @Override
         public String inWords(ShownUnits units) {
             Phrases phrases = Phrases.in(units.language());
-            return phrases.text(
-                    "refused.unfitting", Map.of("what", phrases.noun(what), "rule", phrases.rule(rule)));
+            return phrases.text("refused.unfitting", Map.of("what", phrases.noun(what), "rule", phrases.rule(rule)));
         }
     }
 

@@ -41,7 +41,7 @@ final class StudyRefusalTest {
                         "The days from sending for supplies to their arrival (-2)"),
                 with(DEMAND, new Prices(1, 2, 0, 0, 0), BANK, "The years to pay off lines and booster (0)"),
                 with(Studies.mixed(0), Studies.PRICES, BANK, "The fills a year (0) must be 1 to 100,000."),
-                with(months(11, 1.0), Studies.PRICES, BANK, "The number of month factors (11) must be 12 to 12."),
+                with(months(11, 1.0), Studies.PRICES, BANK, "The number of month factors (11) must be 12."),
                 with(months(12, 0.0), Studies.PRICES, BANK, "The month factors must not all be zero."),
                 with(months(12, -1.0), Studies.PRICES, BANK, "The largest of the month factors (-1) must be"),
                 with(
@@ -72,7 +72,7 @@ final class StudyRefusalTest {
                         DEMAND,
                         Studies.PRICES,
                         new Alternative("A", 1, SUPPLY, ExchangeHabit.inPairs()),
-                        "The number of supplies in a delivery of alternative A (2) must be 1 to 1."),
+                        "The number of supplies in a delivery of alternative A (2) must be 1."),
                 with(
                         DEMAND,
                         Studies.PRICES,

@@ -16,8 +16,7 @@ import org.lowfirst.web.words.Words;
  * @param form what was typed
  * @param sheet the forecast; null when there is none
  */
-public record ForecastPage(
-        Place place, Form form, @Nullable ForecastSheet sheet) implements Page {
+public record ForecastPage(Place place, Form form, @Nullable ForecastSheet sheet) implements Page {
 
     /**
      * @param fills fills left, the middle

@@ -46,8 +46,8 @@ public final class ForecastPages {
     @GetMapping("/at/{bench}/forecast")
     View forecast(@PathVariable String bench, @RequestParam Map<String, String> typed) {
         BenchNow now = workplace.open(bench);
-        Reader reader = new Reader(
-                ForecastFields.filled(typed), now.bench().settings().units(), now.words());
+        Reader reader =
+                new Reader(ForecastFields.filled(typed), now.bench().settings().units(), now.words());
         @Nullable ForecastSheet sheet = null;
         ForecastFields.Wish wish = ForecastFields.read(reader, now);
         if (reader.form().sound()) {
@@ -70,8 +70,8 @@ public final class ForecastPages {
     @GetMapping("/at/{bench}/forecast.ics")
     ResponseEntity<String> calendar(@PathVariable String bench, @RequestParam Map<String, String> typed) {
         BenchNow now = workplace.open(bench);
-        Reader reader = new Reader(
-                ForecastFields.filled(typed), now.bench().settings().units(), now.words());
+        Reader reader =
+                new Reader(ForecastFields.filled(typed), now.bench().settings().units(), now.words());
         ForecastFields.Wish wish = ForecastFields.read(reader, now);
         List<DueItem> items = reader.form().sound() && look(now, wish) instanceof Look.Seen seen
                 ? seen.looked().forecast().order().orderBy().stream()
@@ -79,11 +79,14 @@ public final class ForecastPages {
                                 DueKind.SUPPLY_ORDER,
                                 now.place().name(),
                                 day,
-                                seen.looked().forecast().knowledge().inWords(now.words().locale())))
+                                seen.looked()
+                                        .forecast()
+                                        .knowledge()
+                                        .inWords(now.words().locale())))
                         .toList()
                 : List.of();
-        CalendarFeed feed = new CalendarFeed(
-                now.words().of("forecast.calendar", now.place().name()), "lowfirst." + now.id(), 1);
+        CalendarFeed feed =
+                new CalendarFeed(now.words().of("forecast.calendar", now.place().name()), "lowfirst." + now.id(), 1);
         return ResponseEntity.ok()
                 .contentType(MediaType.parseMediaType(CalendarText.MEDIA_TYPE))
                 .header("Content-Disposition", "inline; filename=\"lowfirst-order.ics\"")

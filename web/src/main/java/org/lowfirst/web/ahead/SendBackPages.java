@@ -85,8 +85,7 @@ public final class SendBackPages {
                 today.conditions(),
                 today.bank(),
                 past.uses(),
-                new Terms(
-                        now.bench().settings().fullSupply().gauge(), content.doubleValue(), delivery, lead, missed),
+                new Terms(now.bench().settings().fullSupply().gauge(), content.doubleValue(), delivery, lead, missed),
                 new Rate(fills / DAYS_A_YEAR, spread(past)),
                 SEED));
         if (outcome instanceof ExchangeAdvice advice) {

@@ -32,7 +32,8 @@ public record FanPicture(List<Day> days, double marked, Wording words) {
      * @param day counted from today
      * @param label how the scale names it; empty for no label
      */
-    public record Day(double day, String label, double low90, double low50, double middle, double high50, double high90) {}
+    public record Day(
+            double day, String label, double low90, double low50, double middle, double high50, double high90) {}
 
     /**
      * @param description what the picture says, for whoever cannot see it
@@ -58,7 +59,8 @@ public record FanPicture(List<Day> days, double marked, Wording words) {
         if (marked >= 0 && marked <= end()) {
             svg.line("target", x(marked), TOP - 12, x(marked), FLOOR);
             boolean right = x(marked) > (LEFT + RIGHT) / 2;
-            svg.text("target-word", x(marked) + (right ? -6 : 6), TOP - 2, SMALL, right ? "end" : "start", words.mark());
+            svg.text(
+                    "target-word", x(marked) + (right ? -6 : 6), TOP - 2, SMALL, right ? "end" : "start", words.mark());
         }
         for (Day day : days) {
             if (!day.label().isEmpty()) {

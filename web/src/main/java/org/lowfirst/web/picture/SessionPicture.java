@@ -93,13 +93,7 @@ public record SessionPicture(List<Row> rows, List<String> supplies, List<Cell> c
         double x = x(cell, column);
         double y = y(cell);
         svg.rounded(cell.stop() ? "dark" : "left", x - DOT, y - DOT, 2 * DOT, 2 * DOT, cell.stop() ? 4 : DOT);
-        svg.text(
-                cell.stop() ? "rank-word" : "strong",
-                x,
-                y + 5,
-                SMALL,
-                "middle",
-                Integer.toString(cell.number()));
+        svg.text(cell.stop() ? "rank-word" : "strong", x, y + 5, SMALL, "middle", Integer.toString(cell.number()));
         svg.text("halo", x, y + 29, SMALL, "middle", Ticks.shortened(cell.reading(), Math.max(38, column)));
     }
 

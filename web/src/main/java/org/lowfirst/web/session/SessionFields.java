@@ -37,8 +37,7 @@ final class SessionFields {
         for (Bottle bottle : chosen) {
             Reading latest = bottle.latest();
             if (latest != null) {
-                fields.putIfAbsent(
-                        "reading-" + bottle.id(), now.figures().toType(latest.pressure()));
+                fields.putIfAbsent("reading-" + bottle.id(), now.figures().toType(latest.pressure()));
             }
             fields.putIfAbsent("target-" + bottle.id(), now.figures().toType(wanted(bottle.details())));
             fields.putIfAbsent("priority-" + bottle.id(), "1");

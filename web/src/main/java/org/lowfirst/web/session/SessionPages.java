@@ -87,8 +87,7 @@ public final class SessionPages {
                             return goOn;
                         });
         if (outcome instanceof SessionPlan plan) {
-            SessionSheet sheet =
-                    new SessionWriter(now, chosen, reader.text("temperature")).sheet(plan, cutOff.get());
+            SessionSheet sheet = new SessionWriter(now, chosen, reader.text("temperature")).sheet(plan, cutOff.get());
             return workplace.screens().show(page(now, chosen, reader.form(), sheet));
         }
         PlanRefused why = ((SessionRefused) outcome).why();
@@ -143,14 +142,12 @@ public final class SessionPages {
                 now.words()
                         .of(
                                 "bottle.size",
-                                now.figures().asTyped(bottle.details().waterVolume().stated()),
+                                now.figures()
+                                        .asTyped(bottle.details().waterVolume().stated()),
                                 now.figures().asTyped(bottle.details().servicePressure())),
                 latest == null
                         ? ""
                         : now.words()
-                                .of(
-                                        "bottle.latest",
-                                        now.figures().asTyped(latest.pressure()),
-                                        now.age(latest.at())));
+                                .of("bottle.latest", now.figures().asTyped(latest.pressure()), now.age(latest.at())));
     }
 }

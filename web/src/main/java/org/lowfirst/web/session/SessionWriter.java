@@ -110,7 +110,8 @@ final class SessionWriter {
     }
 
     private EndLine end(BottleEnd end) {
-        String key = "session.end." + end.readiness().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        String key =
+                "session.end." + end.readiness().name().toLowerCase(Locale.ROOT).replace('_', '-');
         return new EndLine(
                 end.name(),
                 words.of(key, figures.pressureWithUnit(end.reading()), figures.pressureWithUnit(end.stop())),
@@ -122,7 +123,8 @@ final class SessionWriter {
         lines.add(habit("session.habit.plan", plan.score().ready(), plan.score().gasLeft()));
         for (HabitResult habit : plan.advice().habits()) {
             lines.add(habit(
-                    "session.habit." + habit.habit().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                    "session.habit."
+                            + habit.habit().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                     habit.ready(),
                     habit.gasLeft()));
         }
