@@ -91,8 +91,8 @@ final class SquadTest {
     void equipmentThatWasDoneFallsDueAnIntervalLater() {
         Journal journal =
                 Journal.given(Squads.facts()).add(new CareFact.UpkeepDone("hose 2", LocalDate.of(2026, 6, 14)));
-        Upkeep hose = Objects.requireNonNull(
-                journal.bench().areas().care().upkeep().get("hose 2"));
+        Upkeep hose =
+                Objects.requireNonNull(journal.bench().areas().care().upkeep().get("hose 2"));
         assertThat(hose).isEqualTo(Squads.HOSE.doneOn(LocalDate.of(2026, 6, 14)));
         assertThat(hose.dueItem().lastDay()).isEqualTo(LocalDate.of(2031, 6, 14));
         assertThat(journal.add(new CareFact.UpkeepEnded("hose 2", "cut up"))

@@ -7,6 +7,9 @@ import org.lowfirst.web.bank.ReadingsPages;
 import org.lowfirst.web.bank.SupplyPages;
 import org.lowfirst.web.bottles.BottlePages;
 import org.lowfirst.web.bottles.BottlesPages;
+import org.lowfirst.web.bottles.ManyBottlesPages;
+import org.lowfirst.web.data.DataPages;
+import org.lowfirst.web.data.Uploads;
 import org.lowfirst.web.echo.EchoPages;
 import org.lowfirst.web.fill.ChoosePages;
 import org.lowfirst.web.fill.DonePages;
@@ -74,6 +77,9 @@ import org.springframework.context.annotation.Import;
     DonePages.class,
     JournalPages.class,
     EntryPages.class,
+    ManyBottlesPages.class,
+    Uploads.class,
+    DataPages.class,
     PapersPages.class,
     PaperPages.class,
     EchoPages.class,

@@ -17,6 +17,9 @@ import org.springframework.context.ConfigurableApplicationContext;
 /** Starts and stops the web pages of one bench. */
 public final class WebApplication {
 
+    /** Fields of the largest form, a table of bottles, with some to spare. */
+    private static final int MOST_FIELDS = 10_000;
+
     private WebApplication() {}
 
     /**
@@ -52,6 +55,8 @@ public final class WebApplication {
                 request.port(),
                 "server.shutdown",
                 "graceful",
+                "server.tomcat.max-parameter-count",
+                MOST_FIELDS,
                 "logging.level.root",
                 "WARN"));
         Screens screens = new Screens();

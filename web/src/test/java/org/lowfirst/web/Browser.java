@@ -75,6 +75,40 @@ final class Browser {
                 .build());
     }
 
+    /**
+     * Sends a form with a file.
+     *
+     * @param action how the form's address ends
+     * @param file what is in the field named file; nothing is chosen when it is empty
+     */
+    Page send(Page page, String action, Map<String, String> typed, String file) {
+        Element form = page.find("form[action$=" + action + "]");
+        Map<String, String> fields = new LinkedHashMap<>();
+        form.select("input[type=hidden]").forEach(field -> fields.put(field.attr("name"), field.attr("value")));
+        fields.putAll(typed);
+        String boundary = "----------between";
+        StringBuilder body = new StringBuilder();
+        fields.forEach((name, value) -> body.append(part(boundary, "name=\"" + name + "\"", ""))
+                .append(value)
+                .append("\r\n"));
+        body.append(part(
+                        boundary,
+                        "name=\"file\"; filename=\"" + (file.isEmpty() ? "" : "sent") + "\"",
+                        "Content-Type: application/octet-stream\r\n"))
+                .append(file)
+                .append("\r\n--")
+                .append(boundary)
+                .append("--\r\n");
+        return send(HttpRequest.newBuilder(URI.create(form.absUrl("action")))
+                .header("Content-Type", "multipart/form-data; boundary=" + boundary)
+                .POST(BodyPublishers.ofString(body.toString()))
+                .build());
+    }
+
+    private static String part(String boundary, String disposition, String type) {
+        return "--" + boundary + "\r\nContent-Disposition: form-data; " + disposition + "\r\n" + type + "\r\n";
+    }
+
     private static String encoded(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }

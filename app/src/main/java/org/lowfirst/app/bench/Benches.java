@@ -111,6 +111,10 @@ public final class Benches implements AutoCloseable {
         return new RemovingTheDemo(recorder);
     }
 
+    public EnteringManyBottles enteringManyBottles() {
+        return new EnteringManyBottles(recorder);
+    }
+
     public KeepingLocalHelp keepingLocalHelp() {
         return new KeepingLocalHelp(recorder);
     }

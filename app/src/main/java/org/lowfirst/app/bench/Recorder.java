@@ -73,10 +73,24 @@ final class Recorder {
 
     /** @param place number of the entry whose place the facts take, 0 for their own */
     Recording record(BenchRow bench, Command command, Submission submission, long place) {
+        return record(bench, (now, circumstances) -> Deciding.decide(now, command, circumstances), submission, place);
+    }
+
+    /** Records whatever is decided on the bench as it stands: all facts or none. */
+    Recording recordAll(BenchId bench, Submission submission, Asked asked) {
+        return record(new BenchRow(bench, false), asked, submission, 0);
+    }
+
+    /** What is asked of a bench, to be decided again on every new state of it. */
+    interface Asked {
+        Decision decide(@Nullable Bench now, Circumstances circumstances);
+    }
+
+    private Recording record(BenchRow bench, Asked asked, Submission submission, long place) {
         try {
-            Recording recording = attempt(bench, command, submission, place);
+            Recording recording = attempt(bench, asked, submission, place);
             while (recording == null) {
-                recording = attempt(bench, command, submission, place);
+                recording = attempt(bench, asked, submission, place);
             }
             return recording;
         } catch (JournalUnavailable e) {
@@ -85,7 +99,7 @@ final class Recorder {
     }
 
     /** @return null when somebody else appended first */
-    private @Nullable Recording attempt(BenchRow bench, Command command, Submission submission, long place) {
+    private @Nullable Recording attempt(BenchRow bench, Asked asked, Submission submission, long place) {
         List<StoredEntry> before = journal.listByKey(bench.id(), submission.key());
         if (!before.isEmpty()) {
             return recorded(before, true);
@@ -97,9 +111,8 @@ final class Recorder {
         Bench now = state == null ? null : state.bench();
         Instant clockTime = clock.instant();
         Instant happened = submission.effectiveAt() == null ? clockTime : submission.effectiveAt();
-        Decision decision = Deciding.decide(
+        Decision decision = asked.decide(
                 now,
-                command,
                 new Circumstances(clockTime, happened, submission.confirmed(), submission.author(), clock.getZone()));
         if (decision instanceof Refused refused) {
             List<StoredEntry> meanwhile = journal.listByKey(bench.id(), submission.key());

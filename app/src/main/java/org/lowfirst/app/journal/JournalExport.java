@@ -6,6 +6,7 @@ import java.io.Writer;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import org.lowfirst.station.BenchId;
 
 /**
  * Writes journals as lines of canonical JSON, UTF-8, each ended by a line feed: for each bench a header with the number of its
@@ -30,6 +31,19 @@ public final class JournalExport {
                 .toList();
         for (BenchRow bench : benches) {
             write(journal, bench, out);
+        }
+    }
+
+    /**
+     * One bench; nothing when there is no such bench.
+     *
+     * @throws IOException when the writer fails
+     */
+    public static void write(Journal journal, BenchId bench, Writer out) throws IOException {
+        for (BenchRow row : journal.listBenches()) {
+            if (row.id().equals(bench)) {
+                write(journal, row, out);
+            }
         }
     }
 

@@ -103,16 +103,16 @@ final class Lettering {
     }
 
     String day(Instant at) {
-        return day(at.atZone(zone).toLocalDate());
+        return day(date(at));
     }
 
     String month(YearMonth month) {
         return time("format.month").format(month);
     }
 
-    /** Day for the name of a file, e.g. "2026-11-25". */
-    String fileDay(Instant at) {
-        return at.atZone(zone).toLocalDate().toString();
+    /** The day it is then where the bench stands. */
+    LocalDate date(Instant at) {
+        return at.atZone(zone).toLocalDate();
     }
 
     /** A hash in groups that can be compared by eye. */

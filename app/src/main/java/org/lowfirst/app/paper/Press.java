@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.text.Normalizer;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Calendar;
@@ -20,6 +19,7 @@ import java.util.Objects;
 import java.util.TimeZone;
 import java.util.logging.Level;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.lowfirst.app.words.FileName;
 
 /** Prints papers as PDF. The same paper gives the same pages. Thread-safe. */
 public final class Press {
@@ -52,13 +52,8 @@ public final class Press {
     }
 
     private String fileName(Sheet sheet, Heading heading) {
-        String plain = Normalizer.normalize(
-                        lettering.of("file." + sheet.kind()) + " " + heading.bench(), Normalizer.Form.NFD)
-                .replaceAll("\\p{M}", "")
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z0-9]+", "-")
-                .replaceAll("^-|-$", "");
-        return plain + "-" + lettering.fileDay(heading.printedAt()) + ".pdf";
+        return FileName.of(
+                lettering.of("file." + sheet.kind()), heading.bench(), lettering.date(heading.printedAt()), "pdf");
     }
 
     private String page(Sheet sheet, Heading heading, PaperSize size) {

@@ -18,6 +18,7 @@ public enum Hub {
     TEMPERATURES(Section.BENCH, "/temperatures"),
     SETTLE(Section.BENCH, "/settle"),
     WARM_STOPS(Section.BENCH, "/warm-stops"),
+    DATA(Section.BENCH, "/data"),
     BENCHES(Section.BENCH, "");
 
     private final Section section;

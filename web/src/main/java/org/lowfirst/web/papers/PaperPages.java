@@ -1,6 +1,6 @@
 package org.lowfirst.web.papers;
 
-import java.time.Clock;
+import java.util.Locale;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.Function;
@@ -9,6 +9,7 @@ import org.lowfirst.app.paper.PrintedPaper;
 import org.lowfirst.app.paper.PrintingPapers;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.web.form.Form;
+import org.lowfirst.web.view.Attachment;
 import org.lowfirst.web.view.NoSuchThing;
 import org.lowfirst.web.workplace.BenchNow;
 import org.lowfirst.web.workplace.Workplace;
@@ -28,16 +29,10 @@ public final class PaperPages {
         this.workplace = workplace;
     }
 
-    /** In the language of the request being answered. */
-    private PrintingPapers printing() {
-        Clock clock = workplace.clock();
-        return new PrintingPapers(workplace.benches(), clock, workplace.words().locale());
-    }
-
     @GetMapping("/at/{bench}/papers/supply-labels")
     View labels(@PathVariable String bench, @RequestParam(defaultValue = "") String size) {
         BenchNow now = workplace.open(bench);
-        return new Download(printing().supplyLabels(now.id(), size(size, now)));
+        return shown(printing(now).supplyLabels(now.id(), size(size, now)));
     }
 
     /** @param base address of this program from another machine, as typed on the Papers page */
@@ -58,33 +53,33 @@ public final class PaperPages {
         Function<BottleId, String> address = addresses.get().at(now.place());
         PaperSize paper = size(size, now);
         if (bottle.isEmpty()) {
-            return new Download(printing().bottleTags(now.id(), address, paper));
+            return shown(printing(now).bottleTags(now.id(), address, paper));
         }
         return now.bench().listBottles().stream()
                 .map(known -> known.id())
                 .filter(id -> id.value().equals(bottle))
                 .findFirst()
-                .flatMap(id -> printing().findBottleTag(now.id(), id, address, paper))
-                .<View>map(Download::new)
+                .flatMap(id -> printing(now).findBottleTag(now.id(), id, address, paper))
+                .map(PaperPages::shown)
                 .orElseThrow(() -> new NoSuchThing("bottle " + bottle));
     }
 
     @GetMapping("/at/{bench}/papers/bench-sheet")
     View sheet(@PathVariable String bench, @RequestParam(defaultValue = "") String size) {
         BenchNow now = workplace.open(bench);
-        return new Download(printing().benchSheet(now.id(), size(size, now)));
+        return shown(printing(now).benchSheet(now.id(), size(size, now)));
     }
 
     @GetMapping("/at/{bench}/papers/blank-log")
     View log(@PathVariable String bench, @RequestParam(defaultValue = "") String size) {
         BenchNow now = workplace.open(bench);
-        return new Download(printing().blankLog(now.id(), size(size, now)));
+        return shown(printing(now).blankLog(now.id(), size(size, now)));
     }
 
     @GetMapping("/at/{bench}/papers/emergency-card")
     View card(@PathVariable String bench, @RequestParam(defaultValue = "") String size) {
         BenchNow now = workplace.open(bench);
-        return new Download(printing().emergencyCard(now.id(), size(size, now)));
+        return shown(printing(now).emergencyCard(now.id(), size(size, now)));
     }
 
     /** @param entry number of any entry of the fill */
@@ -92,16 +87,25 @@ public final class PaperPages {
     View record(@PathVariable String bench, @RequestParam long entry, @RequestParam(defaultValue = "") String size) {
         BenchNow now = workplace.open(bench);
         return record(now, entry, size(size, now))
-                .<View>map(Download::new)
+                .map(PaperPages::shown)
                 .orElseThrow(() -> new NoSuchThing("fill of entry " + entry));
     }
 
     private Optional<PrintedPaper> record(BenchNow now, long entry, PaperSize size) {
         try {
-            return printing().findFillRecord(now.id(), entry, size);
+            return printing(now).findFillRecord(now.id(), entry, size);
         } catch (NoSuchElementException none) {
             throw new NoSuchThing("entry " + entry);
         }
+    }
+
+    private PrintingPapers printing(BenchNow now) {
+        Locale locale = Locale.forLanguageTag(now.words().language());
+        return new PrintingPapers(workplace.benches(), workplace.clock(), locale);
+    }
+
+    private static View shown(PrintedPaper paper) {
+        return Attachment.shown("application/pdf", paper.fileName(), paper.pdf());
     }
 
     private static PaperSize size(String asked, BenchNow now) {
