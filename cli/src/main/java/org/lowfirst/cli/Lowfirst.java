@@ -60,6 +60,7 @@ final class Lowfirst {
         commands.put("camp", () -> new CampCommand(terminal));
         commands.put("gas", () -> new GasCommand(terminal));
         commands.put("flight", () -> new FlightCommand(terminal));
+        commands.put("demo", () -> new DemoCommand(terminal));
         commands.put("journal", this::journal);
         commands.forEach((name, command) -> {
             if (name.equals(asked) || !commands.containsKey(asked)) {

@@ -60,21 +60,33 @@ final class ServedPages implements AutoCloseable {
 
     /** Opens the journal and starts serving. */
     static Start start(ServeOptions options) {
-        Path file = JournalFile.in(options.data());
+        return start(options.data(), options.bind(), options.port(), Clock.system(ZoneId.systemDefault()));
+    }
+
+    /**
+     * Opens a journal and starts serving.
+     *
+     * @param data folder of the journal
+     * @param clock what time it is at the bench
+     */
+    static Start start(Path data, String bind, int port, Clock clock) {
+        Path file = JournalFile.in(data);
         Opening opening = Journal.open(file);
         if (opening instanceof Opening.CannotOpen failed) {
             return new Start.Refused(failed.trouble().inWords());
         }
         Opening.Opened opened = (Opening.Opened) opening;
-        Clock clock = Clock.system(ZoneId.systemDefault());
         Benches benches = new Benches(opened.journal(), clock, Oxygen.schmidtWagner(), Locale.ENGLISH);
-        Serving serving =
-                WebApplication.start(new ServeRequest(options.bind(), options.port(), benches, clock, new RandomIds()));
+        Serving serving = WebApplication.start(new ServeRequest(bind, port, benches, clock, new RandomIds()));
         if (serving instanceof Serving.Started started) {
             return new Start.Up(new ServedPages(started, benches));
         }
         benches.close();
         return new Start.Refused(((Serving.Refused) serving).why());
+    }
+
+    Benches benches() {
+        return benches;
     }
 
     URI url() {

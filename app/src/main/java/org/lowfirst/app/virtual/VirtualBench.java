@@ -77,6 +77,11 @@ public final class VirtualBench {
         return upToDate(supply(name)).pressure();
     }
 
+    /** What a perfect gauge on a supply would show once it is as warm as {@code temperature}. */
+    public GaugePressure supplySettled(String name, Temperature temperature) {
+        return upToDate(supply(name)).settledAt(temperature);
+    }
+
     /** What a perfect gauge on the bottle shows. */
     public GaugePressure bottlePressure() {
         return upToDate(connected()).pressure();

@@ -5,6 +5,7 @@ import java.time.Instant;
 import org.lowfirst.gas.Amount;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.StandardAtmosphere;
+import org.lowfirst.gas.Temperature;
 import org.lowfirst.transfer.warm.Rest;
 import org.lowfirst.transfer.warm.Surroundings;
 import org.lowfirst.transfer.warm.WarmModel;
@@ -60,6 +61,11 @@ final class VirtualCylinder {
     GaugePressure settled() {
         Surroundings now = surroundings(at);
         return state.gaugeAt(now.temperature(), now, model.equation()).orElseThrow();
+    }
+
+    /** The same at another temperature of gas, wall and room. */
+    GaugePressure settledAt(Temperature temperature) {
+        return state.gaugeAt(temperature, surroundings(at), model.equation()).orElseThrow();
     }
 
     /** After a flow that ended at a moment. */
