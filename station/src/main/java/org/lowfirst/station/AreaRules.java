@@ -13,7 +13,7 @@ final class AreaRules {
         } else if (fact instanceof CrewFact f) {
             return CrewRules.check(bench, f, circumstances);
         } else if (fact instanceof MoneyFact f) {
-            return MoneyRules.check(bench.areas().accounts(), f, circumstances);
+            return MoneyRules.check(bench, f, circumstances);
         } else if (fact instanceof CareFact f) {
             return CareRules.check(bench, f, circumstances);
         } else if (fact instanceof StandFact f) {

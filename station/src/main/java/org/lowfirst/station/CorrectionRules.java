@@ -15,6 +15,9 @@ final class CorrectionRules {
         }
         if (counted instanceof MoneyFact money) {
             Refused settled = MoneyRules.settled(bench.areas().accounts(), money);
+            if (settled == null && !(money instanceof MoneyFact.FillBilled)) {
+                settled = MoneyRules.byKeeper(bench, circumstances);
+            }
             if (settled != null) {
                 return settled;
             }

@@ -13,7 +13,20 @@ final class MoneyRules {
 
     private MoneyRules() {}
 
-    static @Nullable Refused check(Accounts accounts, MoneyFact fact, Circumstances circumstances) {
+    static @Nullable Refused check(Bench bench, MoneyFact fact, Circumstances circumstances) {
+        Refused wrong = check(bench.areas().accounts(), fact, circumstances);
+        boolean anybody = fact instanceof MoneyFact.FillBilled;
+        return wrong != null || anybody ? wrong : byKeeper(bench, circumstances);
+    }
+
+    /** What only those enter who keep the charges. */
+    static @Nullable Refused byKeeper(Bench bench, Circumstances circumstances) {
+        return bench.roster().keepsCharges(circumstances.author())
+                ? null
+                : Refused.of(Rule.NOT_TREASURER, circumstances.author());
+    }
+
+    private static @Nullable Refused check(Accounts accounts, MoneyFact fact, Circumstances circumstances) {
         LocalDate today = LocalDate.ofInstant(circumstances.now(), circumstances.zone());
         if (fact instanceof MoneyFact.FillBilled f) {
             return f.payer().isBlank() ? Refused.of(Rule.NAME_EMPTY, "person") : null;

@@ -105,6 +105,8 @@ public enum Rule {
     EARLIER_MONTH_OPEN,
     /** A month is never opened again. */
     MONTH_STAYS_CLOSED,
+    /** Only for those who keep the charges. */
+    NOT_TREASURER,
     TEST_PRESSURE_NOT_ABOVE_ZERO,
     TESTED_BEFORE_MADE,
     FILLS_BELOW_ZERO,

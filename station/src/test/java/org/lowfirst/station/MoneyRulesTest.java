@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.lowfirst.gas.ReferenceCondition;
@@ -116,6 +117,20 @@ class MoneyRulesTest {
                 .isNull();
         assertThat(rule(Journal.given(), new MoneyFact.RentAgreed(DAY, rent("-1"))))
                 .isEqualTo(Rule.PRICE_BELOW_ZERO);
+    }
+
+    @Test
+    void onlyThoseWhoKeepTheChargesSetPricesAndCloseMonths() {
+        PersonDetails ida = new PersonDetails("Ida", Set.of(Role.FILLER), null, null);
+        PersonDetails tom = new PersonDetails("Tom", Set.of(Role.RESPONSIBLE), null, null);
+        Journal journal = Journal.given(new CrewFact.PersonDescribed(tom), new CrewFact.PersonDescribed(ida));
+        MoneyFact prices = new MoneyFact.TariffSet(DAY, tariff("0.011"));
+        assertThat(rule(journal, prices)).isEqualTo(Rule.NOT_TREASURER);
+        assertThat(rule(journal, new MoneyFact.MonthClosed(BEFORE, "Ida"))).isEqualTo(Rule.NOT_TREASURER);
+        assertThat(rule(journal, new MoneyFact.FillBilled(Larkmoor.FILL, "M. Ash", false)))
+                .isNull();
+        journal.add(new CrewFact.PersonDescribed(new PersonDetails("Ida", Set.of(Role.TREASURER), null, null)));
+        assertThat(rule(journal, prices)).isNull();
     }
 
     static StatedTariff tariff(String perLitre) {

@@ -20,6 +20,12 @@ import org.lowfirst.web.hub.HubPages;
 import org.lowfirst.web.journal.EntryPages;
 import org.lowfirst.web.journal.JournalPages;
 import org.lowfirst.web.leaks.LeakCheckPages;
+import org.lowfirst.web.money.ClosePages;
+import org.lowfirst.web.money.CostsPages;
+import org.lowfirst.web.money.PayerPages;
+import org.lowfirst.web.money.PricesPages;
+import org.lowfirst.web.money.RentPages;
+import org.lowfirst.web.money.StatementsPages;
 import org.lowfirst.web.papers.PaperPages;
 import org.lowfirst.web.papers.PapersPages;
 import org.lowfirst.web.people.PeoplePages;
@@ -75,6 +81,12 @@ import org.springframework.context.annotation.Import;
     LeakCheckPages.class,
     StepPages.class,
     DonePages.class,
+    PricesPages.class,
+    StatementsPages.class,
+    ClosePages.class,
+    CostsPages.class,
+    RentPages.class,
+    PayerPages.class,
     JournalPages.class,
     EntryPages.class,
     ManyBottlesPages.class,

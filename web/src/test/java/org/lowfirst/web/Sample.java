@@ -13,11 +13,16 @@ import org.lowfirst.station.BenchId;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Command.ConnectSupply;
+import org.lowfirst.station.Command.FinishFill;
+import org.lowfirst.station.Command.RecordStage;
 import org.lowfirst.station.Command.RegisterBottle;
+import org.lowfirst.station.Command.StartFill;
 import org.lowfirst.station.EntryKey;
+import org.lowfirst.station.FillId;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.RuleSet;
 import org.lowfirst.station.Settings;
+import org.lowfirst.station.Stage;
 import org.lowfirst.station.StatedAbsolutePressure;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedTemperature;
@@ -61,6 +66,21 @@ final class Sample {
         sample.supply("Q", "97");
         sample.supply("R", "131");
         sample.bottle("W-10", "10", "20");
+    }
+
+    /** Fills M-03 from supply A, from 40 bar to a reading. */
+    static void fill(Benches benches, Instant now, String id, String bar) {
+        Sample sample = new Sample(benches, now, "20");
+        FillId fill = new FillId(id);
+        StartFill start = new StartFill(fill, new BottleId("m-03"), bar("150"), sample.reads("40"));
+        Stage stage = new Stage(new SupplyId("s-A"), sample.reads(bar), null, null);
+        entered(benches.guidingAFill().start(BENCH, start, named(id + "-1")));
+        entered(benches.guidingAFill().recordStage(BENCH, new RecordStage(fill, stage), named(id + "-2")));
+        entered(benches.guidingAFill().finish(BENCH, new FinishFill(fill, sample.reads(bar)), named(id + "-3")));
+    }
+
+    private static Submission named(String key) {
+        return Submission.now(new EntryKey(key), "Iris Holm");
     }
 
     private void open(String name) {

@@ -65,6 +65,15 @@ final class Site implements AutoCloseable {
         return serving.url();
     }
 
+    Instant now() {
+        return clock.instant();
+    }
+
+    /** Fills M-03 of the usual bench from supply A to a reading [bar]. */
+    void fill(String id, String bar) {
+        Sample.fill(benches, clock.instant(), id, bar);
+    }
+
     /** Lets time pass. */
     void waitMinutes(long minutes) {
         clock.move(minutes);

@@ -2,6 +2,7 @@ package org.lowfirst.web.fill;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.web.money.PayerPart;
 import org.lowfirst.web.verdict.VerdictBadge;
 import org.lowfirst.web.view.Page;
 import org.lowfirst.web.view.Place;
@@ -19,6 +20,7 @@ import org.lowfirst.web.words.Words;
  * @param after what it read last
  * @param stages what was done, in words
  * @param balance what left the supplies against what entered the bottle
+ * @param payer who pays; null when the bench charges nothing
  * @param link page of the bottle
  */
 public record DonePage(
@@ -30,6 +32,7 @@ public record DonePage(
         String after,
         List<String> stages,
         BalanceLine balance,
+        @Nullable PayerPart payer,
         String link)
         implements Page {
 

@@ -10,6 +10,7 @@ import org.lowfirst.station.BottleId;
 import org.lowfirst.station.FillId;
 import org.lowfirst.station.Supply;
 import org.lowfirst.web.fill.DonePage.BalanceLine;
+import org.lowfirst.web.money.Payers;
 import org.lowfirst.web.verdict.VerdictBadge;
 import org.lowfirst.web.view.NoSuchThing;
 import org.lowfirst.web.workplace.BenchNow;
@@ -62,6 +63,7 @@ public final class DonePages {
                         after,
                         stages,
                         balance(now, fill),
+                        new Payers(workplace).findPart(now, new FillId(fill), Payers.DONE),
                         now.place().path("/bottles/" + told.bottle())));
     }
 
