@@ -24,6 +24,7 @@ final class ArchitectureTest {
             .onlyDependOnClassesThat()
             .resideInAnyPackage(
                     "java.lang..",
+                    "java.text",
                     "java.util",
                     "java.util.function",
                     "java.util.stream",
@@ -33,12 +34,13 @@ final class ArchitectureTest {
                     "org.lowfirst.gas",
                     "org.jspecify.annotations");
 
-    /** java.io and URL only to read the module's own resource files. */
+    /** java.text only for how a language writes numbers; java.io and URL only to read the module's own resource files. */
     @ArchTest
     static final ArchRule ALL_OF_PLANNING_DEPENDS_ON_TRANSFER_AND_GAS_AND_A_NUMERICS_LIBRARY = classes()
             .should()
             .onlyDependOnClassesThat(resideInAnyPackage(
                             "java.lang..",
+                            "java.text",
                             "java.util..",
                             "java.time..",
                             "java.io",
