@@ -139,9 +139,9 @@ public final class VolumeFields {
                 size.waterVolume().lowest().unit());
     }
 
-    private static String span(Size size) {
+    private String span(Size size) {
         String lowest = size.waterVolume().lowest().value().toPlainString();
         String highest = size.waterVolume().highest().value().toPlainString();
-        return lowest.equals(highest) ? lowest : lowest + " to " + highest;
+        return lowest.equals(highest) ? lowest : words.get().of("size.span", lowest, highest);
     }
 }

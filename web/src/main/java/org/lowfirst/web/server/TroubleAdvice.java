@@ -4,6 +4,7 @@ import org.lowfirst.app.journal.JournalUnavailable;
 import org.lowfirst.web.view.NoSuchThing;
 import org.lowfirst.web.view.Screens;
 import org.lowfirst.web.view.Trouble;
+import org.lowfirst.web.words.StorageWords;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.web.HttpRequestMethodNotSupportedException;
@@ -50,7 +51,7 @@ public class TroubleAdvice {
     @ExceptionHandler(JournalUnavailable.class)
     View unavailable(JournalUnavailable unavailable) {
         LOG.error("The database could not be used.", unavailable);
-        return screens.trouble(Trouble.NO_DATABASE, unavailable.trouble().inWords());
+        return screens.trouble(Trouble.NO_DATABASE, StorageWords.of(unavailable.trouble(), screens.words()));
     }
 
     /** The one place where anything is caught: the edge of the program. */

@@ -14,6 +14,7 @@ import org.lowfirst.station.StatedQuantity;
 import org.lowfirst.station.StatedTime;
 import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.figures.Times;
+import org.lowfirst.web.words.StorageWords;
 import org.lowfirst.web.words.Words;
 
 /** Reads what came of sending something to a bench. */
@@ -34,7 +35,7 @@ public final class Answers {
         if (recording instanceof NotRecorded not) {
             return words(not.refused(), words, times);
         }
-        return recording instanceof NotStored not ? not.trouble().inWords() : "";
+        return recording instanceof NotStored not ? StorageWords.of(not.trouble(), words) : "";
     }
 
     /** The rule that was broken, if one was. */
