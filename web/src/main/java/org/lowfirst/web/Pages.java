@@ -38,6 +38,7 @@ import org.lowfirst.web.settings.SettingsPages;
 import org.lowfirst.web.stand.StandPages;
 import org.lowfirst.web.start.StartPages;
 import org.lowfirst.web.temperatures.TemperaturesPages;
+import org.lowfirst.web.study.StudyPages;
 import org.lowfirst.web.warm.SettlePages;
 import org.lowfirst.web.warm.TimePages;
 import org.lowfirst.web.warm.WarmStopsPages;
@@ -98,6 +99,7 @@ import org.springframework.context.annotation.Import;
     SessionPages.class,
     ForecastPages.class,
     SendBackPages.class,
+    StudyPages.class,
     HealthPage.class
 })
 class Pages {}

@@ -14,7 +14,6 @@ import org.lowfirst.planning.ahead.OrderAdvice;
 import org.lowfirst.planning.ahead.Ordering;
 import org.lowfirst.web.ahead.ForecastPage.ForecastSheet;
 import org.lowfirst.web.ahead.ForecastPage.WeekLine;
-import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.picture.FanPicture;
 import org.lowfirst.web.words.Words;
 import org.lowfirst.web.workplace.BenchNow;
@@ -50,7 +49,7 @@ final class ForecastWriter {
                         "forecast.today",
                         Math.round(100 * order.chanceTooLate()),
                         Math.round(100 * order.chanceEmpty())),
-                words.of("forecast.week", String.format(Figures.LOCALE, "%.1f", forecast.fillsPerWeek())),
+                words.of("forecast.week", now.figures().number(forecast.fillsPerWeek(), 1)),
                 forecast.knowledge().inWords(language),
                 picture(forecast),
                 weeks(forecast),

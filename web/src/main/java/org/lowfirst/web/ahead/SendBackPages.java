@@ -16,7 +16,6 @@ import org.lowfirst.planning.exchange.Rate;
 import org.lowfirst.planning.exchange.Terms;
 import org.lowfirst.planning.study.Objection;
 import org.lowfirst.web.ahead.SendBackPage.SendBackSheet;
-import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.form.Reader;
 import org.lowfirst.web.objection.ObjectionFields;
 import org.lowfirst.web.workplace.BenchNow;
@@ -113,7 +112,7 @@ public final class SendBackPages {
                                 "send-back.past",
                                 past.history().fills().size(),
                                 past.history().days(),
-                                String.format(Figures.LOCALE, "%,.0f", past.fillsPerYear()))
+                                now.figures().number(past.fillsPerYear(), 0))
                 : now.words().of("send-back.past.little");
     }
 }

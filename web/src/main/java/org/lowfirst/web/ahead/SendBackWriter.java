@@ -8,7 +8,6 @@ import org.lowfirst.planning.exchange.OrderAt;
 import org.lowfirst.web.ahead.SendBackPage.OptionLine;
 import org.lowfirst.web.ahead.SendBackPage.OrderLine;
 import org.lowfirst.web.ahead.SendBackPage.SendBackSheet;
-import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.picture.BarsPicture;
 import org.lowfirst.web.words.Words;
 import org.lowfirst.web.workplace.BenchNow;
@@ -89,7 +88,7 @@ final class SendBackWriter {
                 at.fillsLeft() == best);
     }
 
-    private static String money(double value) {
-        return String.format(Figures.LOCALE, "%,.2f", value + 0.0);
+    private String money(double value) {
+        return now.figures().number(value + 0.0, 2);
     }
 }

@@ -10,6 +10,7 @@ public enum Hub {
     SESSION(Section.AHEAD, "/session"),
     FORECAST(Section.AHEAD, "/forecast"),
     SEND_BACK(Section.AHEAD, "/send-back"),
+    STUDY(Section.AHEAD, "/study"),
     SETTINGS(Section.BENCH, "/settings"),
     PEOPLE(Section.BENCH, "/people"),
     GAUGES(Section.BENCH, "/gauges"),

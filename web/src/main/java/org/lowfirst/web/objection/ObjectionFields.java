@@ -10,7 +10,9 @@ public final class ObjectionFields {
 
     /** @param fields what the planner calls a thing, and the field it is typed into */
     public static String of(Objection objection, Map<String, String> fields) {
-        return fields.getOrDefault(what(objection), "form");
+        String what = what(objection);
+        int owner = what.indexOf(" of alternative ");
+        return fields.getOrDefault(owner < 0 ? what : what.substring(0, owner), "form");
     }
 
     private static String what(Objection objection) {

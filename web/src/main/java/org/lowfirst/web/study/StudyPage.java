@@ -1,0 +1,42 @@
+package org.lowfirst.web.study;
+
+import org.lowfirst.web.form.Form;
+import org.lowfirst.web.view.Page;
+import org.lowfirst.web.view.Place;
+import org.lowfirst.web.view.Section;
+import org.lowfirst.web.words.Words;
+
+/**
+ * Asks what to compare.
+ *
+ * @param place the bench
+ * @param form what was typed
+ * @param unit unit of pressure
+ * @param past what the journal says of the use
+ * @param swing how the temperature is taken to go through the year
+ * @param latest address of the latest study; empty when there is none
+ * @param key makes sending twice one study
+ */
+public record StudyPage(Place place, Form form, String unit, String past, String swing, String latest, String key)
+        implements Page {
+
+    @Override
+    public String template() {
+        return "study";
+    }
+
+    @Override
+    public String title(Words words) {
+        return words.of("study.title");
+    }
+
+    @Override
+    public Section section() {
+        return Section.AHEAD;
+    }
+
+    @Override
+    public Place at() {
+        return place;
+    }
+}
