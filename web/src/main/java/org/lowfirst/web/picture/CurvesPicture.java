@@ -23,6 +23,7 @@ public record CurvesPicture(List<Curve> curves, Wording words) {
     private static final double DOT = 5;
     /** What is more times the least than this is shown at the upper edge, with its number. */
     private static final double FARTHEST = 2.5;
+
     private static final int SHAPES = 4;
 
     public CurvesPicture {
@@ -155,9 +156,7 @@ public record CurvesPicture(List<Curve> curves, Wording words) {
     private double x(int count) {
         int span = largest() - least();
         double inset = 14;
-        return span == 0
-                ? (LEFT + RIGHT) / 2
-                : LEFT + inset + (RIGHT - LEFT - 2 * inset) * (count - least()) / span;
+        return span == 0 ? (LEFT + RIGHT) / 2 : LEFT + inset + (RIGHT - LEFT - 2 * inset) * (count - least()) / span;
     }
 
     private static double y(double value, double top) {

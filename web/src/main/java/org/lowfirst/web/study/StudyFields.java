@@ -85,7 +85,8 @@ final class StudyFields {
                 now.bench().bank().stream()
                         .findFirst()
                         .map(Supply::details)
-                        .map(details -> now.figures().asTyped(details.waterVolume().stated()))
+                        .map(details ->
+                                now.figures().asTyped(details.waterVolume().stated()))
                         .orElse("50 L"));
         fields.putIfAbsent("full", now.figures().toType(now.bench().settings().fullSupply()));
         fields.putIfAbsent("lead", "3");
@@ -95,7 +96,8 @@ final class StudyFields {
     }
 
     /** The study that was asked for, or null with faults in the reader. */
-    @Nullable StudyRequest read(BenchToday today, PastUse past) {
+    @Nullable
+    StudyRequest read(BenchToday today, PastUse past) {
         int from = whole("from", 1);
         int to = whole("to", 1);
         if (to < from) {
@@ -151,12 +153,11 @@ final class StudyFields {
                 continue;
             }
             for (int size = Math.max(from, habit.least()); size <= to; size++) {
-                ExchangeHabit exchange =
-                        switch (habit) {
-                            case ONE, BOOSTER -> ExchangeHabit.oneAtATime();
-                            case PAIRS -> ExchangeHabit.inPairs();
-                            case EARLY -> ExchangeHabit.whenTheTopCannotFinish(1);
-                        };
+                ExchangeHabit exchange = switch (habit) {
+                    case ONE, BOOSTER -> ExchangeHabit.oneAtATime();
+                    case PAIRS -> ExchangeHabit.inPairs();
+                    case EARLY -> ExchangeHabit.whenTheTopCannotFinish(1);
+                };
                 ways.add(new Alternative(
                         habit.nameOf(words, size),
                         size,

@@ -65,8 +65,8 @@ public final class StudyPages {
         @Nullable StudyRequest request = new StudyFields(reader, now).read(asking.today(now.id(), null), past);
         if (request != null) {
             Optional<Objection> objection = Studying.objection(request);
-            objection.ifPresent(why -> reader.fault(
-                    ObjectionFields.of(why, StudyFields.OBJECTIONS), why.inWords(now.shownUnits())));
+            objection.ifPresent(why ->
+                    reader.fault(ObjectionFields.of(why, StudyFields.OBJECTIONS), why.inWords(now.shownUnits())));
         }
         if (request == null || !reader.form().sound()) {
             return workplace.screens().refused(page(now, past, reader.form()));
@@ -91,7 +91,9 @@ public final class StudyPages {
                         now.place().path("/study/" + id),
                         now.place().path("/study?" + query(run.typed())),
                         progress(now, run),
-                        (int) (100 * run.runsDone() / Math.max(1, run.request().extent().runs())),
+                        (int) (100
+                                * run.runsDone()
+                                / Math.max(1, run.request().extent().runs())),
                         run.result()
                                 .map(result -> new StudyWriter(now, run.request()).sheet(result))
                                 .orElse(null)));
@@ -107,10 +109,8 @@ public final class StudyPages {
     @GetMapping("/at/{bench}/study/{id:[A-Za-z0-9_-]+}.csv")
     ResponseEntity<String> table(@PathVariable String bench, @PathVariable String id) {
         workplace.open(bench);
-        String table = find(bench, id)
-                .result()
-                .map(StudyCsv::of)
-                .orElseThrow(() -> new NoSuchThing("result of study " + id));
+        String table =
+                find(bench, id).result().map(StudyCsv::of).orElseThrow(() -> new NoSuchThing("result of study " + id));
         return ResponseEntity.ok()
                 .contentType(MediaType.parseMediaType("text/csv; charset=utf-8; header=present"))
                 .header("Content-Disposition", "attachment; filename=\"lowfirst-study.csv\"")

@@ -24,8 +24,7 @@ public record StudyResultPage(
         String change,
         String progress,
         int percent,
-        @Nullable StudySheet sheet)
-        implements Page {
+        @Nullable StudySheet sheet) implements Page {
 
     /**
      * @param cheapest what is cheapest
