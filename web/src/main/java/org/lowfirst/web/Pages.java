@@ -15,6 +15,7 @@ import org.lowfirst.web.fill.ChoosePages;
 import org.lowfirst.web.fill.DonePages;
 import org.lowfirst.web.fill.PlanPages;
 import org.lowfirst.web.fill.StepPages;
+import org.lowfirst.web.firstday.FirstDayPages;
 import org.lowfirst.web.gauges.GaugesPages;
 import org.lowfirst.web.hub.HubPages;
 import org.lowfirst.web.journal.EntryPages;
@@ -93,6 +94,7 @@ import org.springframework.context.annotation.Import;
     ManyBottlesPages.class,
     Uploads.class,
     DataPages.class,
+    FirstDayPages.class,
     PapersPages.class,
     PaperPages.class,
     EchoPages.class,

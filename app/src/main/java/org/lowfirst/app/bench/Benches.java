@@ -111,6 +111,10 @@ public final class Benches implements AutoCloseable {
         return new RemovingTheDemo(recorder);
     }
 
+    public SearchingTheJournal searchingTheJournal() {
+        return new SearchingTheJournal(recorder, locale);
+    }
+
     public EnteringManyBottles enteringManyBottles() {
         return new EnteringManyBottles(recorder);
     }

@@ -53,7 +53,7 @@ public final class ReadingTheJournal {
         return recorder.journal();
     }
 
-    private List<JournalLine> lines(BenchId bench, List<StoredEntry> entries) {
+    List<JournalLine> lines(BenchId bench, List<StoredEntry> entries) {
         Bench now = recorder.getState(bench).bench();
         FactSentences sentences = new FactSentences(wording, now, FillBottles.of(journal(), bench, entries));
         Corrections corrections = Corrections.of(journal().listCorrections(bench));

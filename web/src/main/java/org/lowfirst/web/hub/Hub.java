@@ -24,6 +24,7 @@ public enum Hub {
     SETTLE(Section.BENCH, "/settle"),
     WARM_STOPS(Section.BENCH, "/warm-stops"),
     DATA(Section.BENCH, "/data"),
+    FIRST_DAY(Section.BENCH, "/first-day"),
     BENCHES(Section.BENCH, "");
 
     private final Section section;
