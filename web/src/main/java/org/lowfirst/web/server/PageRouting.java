@@ -1,5 +1,6 @@
 package org.lowfirst.web.server;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import org.apache.catalina.core.StandardHost;
 import org.lowfirst.web.view.Assets;
@@ -32,6 +33,13 @@ public class PageRouting implements WebMvcConfigurer {
     @Bean
     TroublePages troublePages() {
         return new TroublePages(screens);
+    }
+
+    /** Browsers send forms in the encoding of the page, and do not say so. */
+    @Bean
+    WebServerFactoryCustomizer<TomcatServletWebServerFactory> formsInUtf8() {
+        return factory -> factory.addContextCustomizers(
+                context -> context.setRequestCharacterEncoding(StandardCharsets.UTF_8.name()));
     }
 
     /** What Tomcat refuses by itself is told in our words. */
