@@ -10,6 +10,8 @@ import org.lowfirst.web.bottles.BottlesPages;
 import org.lowfirst.web.bottles.ManyBottlesPages;
 import org.lowfirst.web.data.DataPages;
 import org.lowfirst.web.data.Uploads;
+import org.lowfirst.web.due.DuePages;
+import org.lowfirst.web.due.EquipmentPages;
 import org.lowfirst.web.echo.EchoPages;
 import org.lowfirst.web.fill.ChoosePages;
 import org.lowfirst.web.fill.DonePages;
@@ -67,6 +69,8 @@ import org.springframework.context.annotation.Import;
     HubPages.class,
     SettingsPages.class,
     PeoplePages.class,
+    DuePages.class,
+    EquipmentPages.class,
     BankPages.class,
     ReadingsPages.class,
     SupplyPages.class,

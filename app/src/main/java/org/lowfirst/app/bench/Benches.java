@@ -127,6 +127,18 @@ public final class Benches implements AutoCloseable {
         return new KeepingGauges(recorder, judging);
     }
 
+    public KeepingEquipment keepingEquipment() {
+        return new KeepingEquipment(recorder);
+    }
+
+    public AskingWhatIsDue askingWhatIsDue() {
+        return new AskingWhatIsDue(recorder, locale);
+    }
+
+    public KeepingReady keepingReady() {
+        return new KeepingReady(recorder);
+    }
+
     public KeepingPeople keepingPeople() {
         return new KeepingPeople(recorder);
     }

@@ -65,7 +65,7 @@ public final class CalendarText {
             lines.line("BEGIN", "VALARM")
                     .line("ACTION", "DISPLAY")
                     .text("DESCRIPTION", summary)
-                    .line("TRIGGER", "-P" + feed.alarmDays() + "D")
+                    .line("TRIGGER;RELATED=START", "-P" + feed.alarmDays() + "D")
                     .line("END", "VALARM");
         }
         lines.line("END", "VEVENT");

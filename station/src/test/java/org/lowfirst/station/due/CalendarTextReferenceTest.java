@@ -78,7 +78,7 @@ class CalendarTextReferenceTest {
                         new ReadCalendar.Line("BEGIN", "", "VALARM"),
                         new ReadCalendar.Line("ACTION", "", "DISPLAY"),
                         new ReadCalendar.Line("DESCRIPTION", "", "B-21 due"),
-                        new ReadCalendar.Line("TRIGGER", "", "-P14D"),
+                        new ReadCalendar.Line("TRIGGER", ";RELATED=START", "-P14D"),
                         new ReadCalendar.Line("END", "", "VALARM"),
                         new ReadCalendar.Line("END", "", "VEVENT"),
                         new ReadCalendar.Line("END", "", "VCALENDAR"));

@@ -13,6 +13,7 @@ public enum Hub {
     STUDY(Section.AHEAD, "/study"),
     SETTINGS(Section.BENCH, "/settings"),
     PEOPLE(Section.BENCH, "/people"),
+    DUE(Section.BENCH, "/due"),
     GAUGES(Section.BENCH, "/gauges"),
     STATEMENTS(Section.BENCH, "/statements"),
     PRICES(Section.BENCH, "/prices"),
