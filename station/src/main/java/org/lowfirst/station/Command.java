@@ -106,6 +106,14 @@ public sealed interface Command {
         }
     }
 
+    /** See {@link Fact.WarmBottleRead}. */
+    record ReadWarmBottle(BottleId bottle, Reading reading, StatedTemperature gas) implements Command {
+        @Override
+        public Fact fact() {
+            return new Fact.WarmBottleRead(bottle, reading, gas);
+        }
+    }
+
     record StartFill(FillId fill, BottleId bottle, StatedPressure target, Reading before) implements Command {
         @Override
         public Fact fact() {

@@ -18,6 +18,7 @@ public sealed interface Fact
                 Fact.BottleAmended,
                 Fact.BottleRetired,
                 Fact.ReadingTaken,
+                Fact.WarmBottleRead,
                 Fact.FillStarted,
                 Fact.StageRecorded,
                 Fact.FillFinished,
@@ -60,6 +61,13 @@ public sealed interface Fact
     record BottleRetired(BottleId bottle, String reason) implements Fact {}
 
     record ReadingTaken(CylinderId cylinder, Reading reading) implements Fact {}
+
+    /**
+     * A bottle was read shut while its gas was still warm, and somebody measured how warm or worked it out.
+     *
+     * @param gas temperature of the gas; that of the reading is the one of the surroundings
+     */
+    record WarmBottleRead(BottleId bottle, Reading reading, StatedTemperature gas) implements Fact {}
 
     /**
      * @param target settled gauge reading wanted

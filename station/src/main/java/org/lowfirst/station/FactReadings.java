@@ -19,6 +19,8 @@ final class FactReadings {
             add(readings, f.reading());
         } else if (fact instanceof Fact.ReadingTaken f) {
             readings.add(f.reading());
+        } else if (fact instanceof Fact.WarmBottleRead f) {
+            readings.add(f.reading());
         } else if (fact instanceof Fact.FillStarted f) {
             readings.add(f.before());
         } else if (fact instanceof Fact.StageRecorded f) {

@@ -36,6 +36,8 @@ final class FactRules {
             return f.reason().isBlank() ? Refused.of(Rule.REASON_EMPTY, "") : null;
         } else if (fact instanceof Fact.ReadingTaken f) {
             return reading(f.cylinder(), f.reading());
+        } else if (fact instanceof Fact.WarmBottleRead f) {
+            return warm(f);
         } else if (fact instanceof Fact.TwoOpenedTogether f) {
             return together(f);
         }
@@ -51,6 +53,12 @@ final class FactRules {
             return AreaRules.check(bench, f, circumstances);
         }
         return new FillRules(bench, circumstances, this::reading).check(fact);
+    }
+
+    private @Nullable Refused warm(Fact.WarmBottleRead f) {
+        String name = bench.getBottle(f.bottle()).details().name();
+        Refused wrong = reading(f.bottle(), f.reading());
+        return wrong == null ? ReadingRules.gasTemperature(name, f.gas(), figures) : wrong;
     }
 
     private @Nullable Refused retired(Fact.GaugeRetired f) {

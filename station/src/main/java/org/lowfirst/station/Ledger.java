@@ -97,6 +97,8 @@ final class Ledger {
             bottles.computeIfPresent(f.bottle(), (key, bottle) -> bottle.retired());
         } else if (fact instanceof Fact.ReadingTaken f) {
             read(f.cylinder(), f.reading());
+        } else if (fact instanceof Fact.WarmBottleRead f) {
+            read(f.bottle(), f.reading());
         } else if (fact instanceof Fact.TwoOpenedTogether f) {
             read(f.first(), f.firstAfter());
             read(f.second(), f.secondAfter());

@@ -78,6 +78,8 @@ sealed interface Need {
             return List.of(new Known(f.bottle()));
         } else if (fact instanceof Fact.ReadingTaken f) {
             return List.of(new Known(f.cylinder()));
+        } else if (fact instanceof Fact.WarmBottleRead f) {
+            return List.of(new Known(f.bottle()));
         } else if (fact instanceof Fact.TwoOpenedTogether f) {
             return List.of(new Known(f.first()), new Known(f.second()));
         } else if (fact instanceof Fact.BenchOpened

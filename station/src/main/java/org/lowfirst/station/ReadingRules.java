@@ -62,9 +62,17 @@ final class ReadingRules {
                 : null;
     }
 
+    /** Gas gets warmer than any bench. */
+    static @Nullable Refused gasTemperature(String name, StatedTemperature measured, RuleFigures figures) {
+        return temperature(name, measured, figures.lowestTemperature(), figures.highestGasTemperature());
+    }
+
     static @Nullable Refused temperature(String name, StatedTemperature measured, RuleFigures figures) {
-        StatedTemperature lowest = figures.lowestTemperature();
-        StatedTemperature highest = figures.highestTemperature();
+        return temperature(name, measured, figures.lowestTemperature(), figures.highestTemperature());
+    }
+
+    private static @Nullable Refused temperature(
+            String name, StatedTemperature measured, StatedTemperature lowest, StatedTemperature highest) {
         if (measured.temperature().compareTo(lowest.temperature()) < 0) {
             return new Refused(Rule.TEMPERATURE_OUT_OF_RANGE, name, measured, lowest);
         }

@@ -53,6 +53,11 @@ public final class RuleFigures {
         return temperature("temperature_highest");
     }
 
+    /** No gas in a bottle is taken to be warmer. */
+    public StatedTemperature highestGasTemperature() {
+        return temperature("gas_temperature_highest");
+    }
+
     /** Below this service pressure the person is asked to look again. */
     public StatedPressure lowestServicePressure() {
         return pressure("service_pressure_lowest");

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.lowfirst.gas.TemperatureUnit;
 import org.lowfirst.station.readiness.Place;
 import org.lowfirst.station.rules.Answer;
 import org.lowfirst.station.rules.BuiltInBooks;
@@ -41,6 +42,8 @@ class ClosedSetTest {
             new Command.AmendBottle(Larkmoor.M_03, Larkmoor.bottle("M-03")),
             new Command.RetireBottle(Larkmoor.M_03, "dented"),
             new Command.TakeReading(Larkmoor.M_03, Larkmoor.reads("40", 9)),
+            new Command.ReadWarmBottle(
+                    Larkmoor.M_03, Larkmoor.reads("150", 9), StatedTemperature.of("48", TemperatureUnit.CELSIUS)),
             new Command.StartFill(Larkmoor.FILL, Larkmoor.M_03, Larkmoor.bar("150"), Larkmoor.reads("40", 9)),
             new Command.StartFillBeside(
                     new Command.StartFill(
