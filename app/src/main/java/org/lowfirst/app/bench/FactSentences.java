@@ -54,6 +54,10 @@ final class FactSentences {
                             "secondAfter", said(f.secondAfter())));
         } else if (fact instanceof Fact.ReadingTaken f) {
             return reading(f);
+        } else if (fact instanceof Fact.WarmBottleRead f) {
+            return wording.text(
+                    "bottle.read-warm",
+                    Map.of("bottle", name(f.bottle()), "reading", said(f.reading()), "gas", said(f.gas())));
         } else if (fact instanceof Fact.EntryCorrected f) {
             return correction(f);
         }

@@ -38,8 +38,8 @@ import org.lowfirst.station.SupplyId;
 /**
  * Writes happenings as facts for the reconciliation: how warm the gas was, and whether a cylinder stayed shut. Used once.
  *
- * <p>Gas that streamed into a bottle is warm for a while. How warm depends on how fast it came, which the journal does not say:
- * the next settled reading starts the bottle anew.
+ * <p>Gas that streamed into a bottle is warm for a while. How warm depends on how fast it came, which the journal does not say
+ * unless somebody did: without that the next settled reading starts the bottle anew.
  */
 final class FactWriter {
 
@@ -96,7 +96,7 @@ final class FactWriter {
         GaugeReading reading = reading(read.at(), cylinder, read.shown(), temperature(read));
         noted.add(new Noted(read.at(), cylinder, read.fill(), reading));
         GaugeReading before = latest.get(cylinder);
-        if (before != null && repeats(before, reading)) {
+        if (before != null && (repeats(before, reading) || knownBetter(before, reading))) {
             return;
         }
         boolean shut = !loosened.remove(cylinder) && before != null && stayedShut(read, before, reading);
@@ -121,12 +121,18 @@ final class FactWriter {
                 && Duration.between(before.at(), reading.at()).compareTo(Duration.ofMinutes(2)) <= 0;
     }
 
+    /** Of gas that is still warm nothing better is known than what somebody said before. */
+    private static boolean knownBetter(GaugeReading before, GaugeReading reading) {
+        return before.temperature().known() == GasTemperature.Known.WARM_MODELLED
+                && reading.temperature().known() == GasTemperature.Known.WARM_UNKNOWN;
+    }
+
     private boolean stayedShut(Read read, GaugeReading before, GaugeReading now) {
         if (read.since() == Happening.Since.ANEW) {
             return false;
         }
         boolean guessed = before.temperature().known() == GasTemperature.Known.WARM_UNKNOWN;
-        if (guessed && now.temperature().settled()) {
+        if (guessed && now.temperature().known() != GasTemperature.Known.WARM_UNKNOWN) {
             return false;
         }
         if (read.since() == Happening.Since.AT_BENCH) {
@@ -150,6 +156,10 @@ final class FactWriter {
     private GasTemperature temperature(Read read) {
         Reading reading = read.shown().reading();
         Temperature bench = reading.temperature().temperature();
+        Temperature gas = read.gas();
+        if (gas != null) {
+            return GasTemperature.warmModelled(gas, assumptions);
+        }
         Instant flow = flowed.get(read.cylinder());
         if (flow != null) {
             boolean supply = read.cylinder() instanceof SupplyId;

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.gas.Temperature;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.CylinderId;
 import org.lowfirst.station.FillId;
@@ -28,13 +29,22 @@ sealed interface Happening {
     /** A reading and the key of the gauge it was taken from. */
     record Shown(Reading reading, String gauge) {}
 
-    /** @param at when, not before what happened earlier in the same fill */
+    /**
+     * @param at when, not before what happened earlier in the same fill
+     * @param gas temperature of its gas where somebody said how warm it still was; null otherwise
+     */
     record Read(
             Instant at,
             CylinderId cylinder,
             Shown shown,
             Since since,
-            @Nullable FillId fill) implements Happening {}
+            @Nullable FillId fill,
+            @Nullable Temperature gas) implements Happening {
+
+        Read(Instant at, CylinderId cylinder, Shown shown, Since since, @Nullable FillId fill) {
+            this(at, cylinder, shown, since, fill, null);
+        }
+    }
 
     /**
      * A stage.

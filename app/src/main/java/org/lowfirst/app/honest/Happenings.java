@@ -88,6 +88,15 @@ final class Happenings {
             read(f.bottle(), f.reading(), Since.ANEW);
         } else if (fact instanceof Fact.ReadingTaken f) {
             read(f.cylinder(), f.reading(), f.cylinder() instanceof SupplyId ? Since.AT_BENCH : Since.LOOKED_AT);
+        } else if (fact instanceof Fact.WarmBottleRead f) {
+            Reading reading = f.reading();
+            list.add(new Read(
+                    reading.at(),
+                    f.bottle(),
+                    shown(f.bottle(), reading),
+                    Since.AT_BENCH,
+                    null,
+                    f.gas().temperature()));
         } else if (fact instanceof Fact.TwoOpenedTogether f) {
             Instant at = entry.origin().effectiveAt();
             together(f.first(), f.firstAfter(), at);

@@ -94,6 +94,16 @@ final class FactCodecs {
                     f -> new Payload().with("cylinder", write(f.cylinder())).with("reading", write(f.reading())),
                     p -> new Fact.ReadingTaken(p.part("cylinder", Parts::cylinder), p.part("reading", Parts::reading))),
             new FactCodec<>(
+                    "bottle.read-warm",
+                    1,
+                    Fact.WarmBottleRead.class,
+                    f -> new Payload()
+                            .with("bottle", f.bottle().value())
+                            .with("reading", write(f.reading()))
+                            .with("gas", write(f.gas())),
+                    p -> new Fact.WarmBottleRead(
+                            bottle(p), p.part("reading", Parts::reading), p.part("gas", Parts::temperature))),
+            new FactCodec<>(
                     "fill.started",
                     1,
                     Fact.FillStarted.class,

@@ -55,6 +55,8 @@ final class HistoryTables {
             read(entry, f.bottle(), f.reading());
         } else if (fact instanceof Fact.ReadingTaken f) {
             read(entry, f.cylinder(), f.reading());
+        } else if (fact instanceof Fact.WarmBottleRead f) {
+            read(entry, f.bottle(), f.reading());
         } else if (fact instanceof Fact.TwoOpenedTogether f) {
             read(entry, f.first(), f.firstAfter());
             read(entry, f.second(), f.secondAfter());

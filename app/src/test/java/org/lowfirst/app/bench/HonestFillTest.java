@@ -11,11 +11,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.lowfirst.app.honest.BalanceReport;
 import org.lowfirst.app.honest.CheckingForLeaks.LeakCheck;
 import org.lowfirst.app.honest.FillingInTime.Wish;
@@ -42,6 +45,7 @@ import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Command.AllowWarmStop;
 import org.lowfirst.station.Command.FinishFill;
 import org.lowfirst.station.Command.ForbidWarmStop;
+import org.lowfirst.station.Command.ReadWarmBottle;
 import org.lowfirst.station.Command.RecordFill;
 import org.lowfirst.station.Command.RecordStage;
 import org.lowfirst.station.Command.RegisterBottle;
@@ -115,12 +119,11 @@ class HonestFillTest {
     }
 
     private StandingVerdict verdict(CylinderId cylinder) {
-        return station.benches
-                .judgingReadings()
-                .history(BENCH)
-                .find(cylinder)
-                .map(now -> now.verdict())
-                .orElseThrow();
+        return findVerdict(cylinder).orElseThrow();
+    }
+
+    private Optional<StandingVerdict> findVerdict(CylinderId cylinder) {
+        return station.benches.judgingReadings().history(BENCH).find(cylinder).map(now -> now.verdict());
     }
 
     private static <T> T given(Outcome<T> outcome) {
@@ -180,18 +183,49 @@ class HonestFillTest {
         assertThat(verdict(bottle).code()).isEqualTo(VerdictCode.LIKELY_LEAK);
     }
 
+    /** The only reading before the morning is the hot one at the stop: gauge 200, gas 58 C; 153 bar at 2 C is what it comes to. */
+    @ParameterizedTest
+    @CsvSource({"153, INSIDE_GAUGE_UNCERTAINTY", "139, LIKELY_LEAK"})
+    void theMorningAfterIsHeldAgainstTheHotStopWhenItsGasTemperatureWasNoted(String morning, VerdictCode expected) {
+        SupplyId supply = station.supply("C", "206");
+        start();
+        station.clock.forward(Duration.ofMinutes(3));
+        stage(supply, "200", "206", "205");
+        finish("200");
+        station.recorded(station.benches
+                .takingReadings()
+                .takeWarm(
+                        BENCH,
+                        new ReadWarmBottle(
+                                bottle, reads("200", "18"), StatedTemperature.of("58", TemperatureUnit.CELSIUS)),
+                        station.submission()));
+        station.clock.forward(Duration.ofMinutes(5));
+        read(bottle, "197", "18");
+        station.clock.forward(Duration.ofHours(15));
+        read(bottle, morning, "2");
+        assertThat(verdict(bottle).code()).isEqualTo(expected);
+        assertThat(verdict(bottle).verdict().evidence().expected().toBar()).isBetween(151.0, 155.0);
+    }
+
+    /** Nobody said how warm the gas was: the journal alone accuses nobody. */
+    @Test
+    void withoutAGasTemperatureTheMorningAfterStartsAnew() {
+        SupplyId supply = station.supply("C", "206");
+        start();
+        station.clock.forward(Duration.ofMinutes(3));
+        stage(supply, "200", "206", "205");
+        finish("200");
+        station.clock.forward(Duration.ofHours(15));
+        read(bottle, "139", "2");
+        assertThat(findVerdict(bottle)).isEmpty();
+    }
+
     @Test
     void aBottleThatWasAwayIsNotAccused() {
         read(bottle, "166", "18");
         station.clock.forward(Duration.ofDays(2));
         read(bottle, "90", "18");
-        assertThat(station.benches
-                        .judgingReadings()
-                        .history(BENCH)
-                        .find(bottle)
-                        .orElseThrow()
-                        .verdict())
-                .isNull();
+        assertThat(findVerdict(bottle)).isEmpty();
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lowfirst.app.words.Wording;
+import org.lowfirst.gas.TemperatureUnit;
 import org.lowfirst.station.Bench;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Fact;
@@ -21,6 +22,7 @@ import org.lowfirst.station.FillId;
 import org.lowfirst.station.GaugeDetails;
 import org.lowfirst.station.GaugeUse;
 import org.lowfirst.station.Stage;
+import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.station.SupplyDetails;
 import org.lowfirst.station.SupplyId;
 import org.lowfirst.station.WarmStop;
@@ -64,6 +66,7 @@ class WordingTest {
                             "Bottle M-03 retired: dented.",
                             "Supply A read 61.50 bar.",
                             "Bottle M-03 read 40 bar.",
+                            "Bottle M-03 read 200 bar with its gas at 58 C.",
                             "Fill of M-03 begun at 40 bar, to 150 bar.",
                             "From supply A to 60 bar; the supply then read 59 bar.",
                             "From supply A to 60 bar.",
@@ -102,6 +105,7 @@ class WordingTest {
                 new Fact.BottleRetired(m03, "dented"),
                 new Fact.ReadingTaken(a, station.reads("61.50")),
                 new Fact.ReadingTaken(m03, station.reads("40")),
+                new Fact.WarmBottleRead(m03, station.reads("200"), StatedTemperature.of("58", TemperatureUnit.CELSIUS)),
                 new Fact.FillStarted(FILL, m03, Station.bar("150"), station.reads("40")),
                 new Fact.StageRecorded(FILL, new Stage(a, station.reads("60"), null, station.reads("59"))),
                 new Fact.StageRecorded(FILL, new Stage(a, station.reads("60"), null, null)),

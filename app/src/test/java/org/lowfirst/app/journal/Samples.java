@@ -175,6 +175,9 @@ final class Samples {
         facts.put("bottle.amended", new Fact.BottleAmended(BOTTLE, bottle()));
         facts.put("bottle.retired", new Fact.BottleRetired(BOTTLE, "dented \"badly\"\nand rusty"));
         facts.put("reading.taken", new Fact.ReadingTaken(A, assumed("2015")));
+        facts.put(
+                "bottle.read-warm",
+                new Fact.WarmBottleRead(BOTTLE, reads("200"), StatedTemperature.of("58", TemperatureUnit.CELSIUS)));
         facts.put("reading.taken.bottle", new Fact.ReadingTaken(BOTTLE, reads("150.0")));
         facts.put("fill.started", new Fact.FillStarted(FILL, BOTTLE, bar("150"), reads("40")));
         facts.put(
