@@ -73,6 +73,30 @@ final class SettlePageTest {
                 .containsPattern("can still be let in: fill to 200 bar");
     }
 
+    /** The morning after, at 2 C: 153 is what it comes to, 139 is 14 below. */
+    @Test
+    void whatWasKeptOfTheHotStopTellsALeakFromTheCold() {
+        Page page = asked(Map.of("reading", "200", "gas", "58", "temperature", "18"));
+        Page bottle = browser.submit(page, page.find("form[action$=/settle/keep]"), Map.of("who", "Tom Reed"));
+        assertThat(bottle.status()).as(text(bottle)).isEqualTo(200);
+        assertThat(text(page("/journal"))).contains("Bottle H-02 read 200 bar with its gas at 58 C.");
+        String id = bottle.address().getPath().replaceFirst(".*/", "");
+        site.waitMinutes(15 * 60);
+        assertThat(morning(id, "153")).isEqualTo("inside gauge uncertainty");
+        site.waitMinutes(5);
+        assertThat(morning(id, "139")).isEqualTo("likely leak");
+    }
+
+    /** Reads a bottle at 2 C with the readings a leak check takes. */
+    private String morning(String id, String bar) {
+        Page form = page("/leak-check?cylinder=b." + id);
+        browser.submit(
+                form,
+                form.find("form[action$=/leak-check]"),
+                Map.of("still", "900", "reading", bar, "temperature", "2", "who", "Tom Reed"));
+        return page("/bottles/" + id).find(".verdict").text();
+    }
+
     @Test
     void howABottleFeelsStandsInForAThermometerAndSaysSo() {
         Page page = asked(Map.of("reading", "200", "feel", "hand", "temperature", "18"));

@@ -24,6 +24,8 @@ final class Correctable {
         Map<String, StatedPressure> readings = new LinkedHashMap<>();
         if (fact instanceof Fact.ReadingTaken taken) {
             readings.put(READING, taken.reading().pressure());
+        } else if (fact instanceof Fact.WarmBottleRead warm) {
+            readings.put(READING, warm.reading().pressure());
         } else if (fact instanceof Fact.SupplyConnected connected) {
             readings.put(READING, connected.reading().pressure());
         } else if (fact instanceof Fact.FillStarted started) {
@@ -54,6 +56,9 @@ final class Correctable {
     static Fact with(Fact fact, Map<String, StatedPressure> anew) {
         if (fact instanceof Fact.ReadingTaken taken) {
             return new Fact.ReadingTaken(taken.cylinder(), changed(taken.reading(), anew.get(READING)));
+        }
+        if (fact instanceof Fact.WarmBottleRead warm) {
+            return new Fact.WarmBottleRead(warm.bottle(), changed(warm.reading(), anew.get(READING)), warm.gas());
         }
         if (fact instanceof Fact.SupplyConnected connected) {
             return new Fact.SupplyConnected(

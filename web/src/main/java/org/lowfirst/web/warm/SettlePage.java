@@ -18,6 +18,7 @@ import org.lowfirst.web.words.Words;
  * @param feels ways a bottle can feel
  * @param form what was typed
  * @param sheet what comes of it; null before anything was asked
+ * @param key key of the form that keeps it
  */
 public record SettlePage(
         Place place,
@@ -26,7 +27,8 @@ public record SettlePage(
         UnitWords unit,
         List<FeelLine> feels,
         Form form,
-        @Nullable SettleSheet sheet)
+        @Nullable SettleSheet sheet,
+        String key)
         implements Page {
 
     public SettlePage {
@@ -78,6 +80,11 @@ public record SettlePage(
             assumed = List.copyOf(assumed);
             cautions = List.copyOf(cautions);
         }
+    }
+
+    /** Whether it can be kept: for a bottle off the bench whose gas was measured or worked out, not felt. */
+    public boolean keepable() {
+        return fill == null && sheet != null && !form.value("gas").isBlank();
     }
 
     /** Where the form is sent. */

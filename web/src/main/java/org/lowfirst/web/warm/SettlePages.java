@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.bench.Recording;
 import org.lowfirst.app.honest.Outcome;
 import org.lowfirst.app.honest.StopAdvice;
 import org.lowfirst.app.honest.StoppingAndSettling;
@@ -12,20 +13,27 @@ import org.lowfirst.app.honest.StoppingAndSettling.StatedNow;
 import org.lowfirst.gas.Temperature;
 import org.lowfirst.station.Bottle;
 import org.lowfirst.station.BottleId;
+import org.lowfirst.station.Command.ReadWarmBottle;
 import org.lowfirst.station.OpenFill;
+import org.lowfirst.station.Rule;
 import org.lowfirst.station.StatedPressure;
+import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.web.form.Form;
+import org.lowfirst.web.form.Reader;
 import org.lowfirst.web.view.Redirects;
 import org.lowfirst.web.warm.SettlePage.BottleLine;
 import org.lowfirst.web.warm.SettlePage.FeelLine;
 import org.lowfirst.web.warm.SettlePage.FillLine;
 import org.lowfirst.web.warm.SettlePage.SettleSheet;
 import org.lowfirst.web.warm.SettlePage.UnitWords;
+import org.lowfirst.web.workplace.Answers;
 import org.lowfirst.web.workplace.BenchNow;
+import org.lowfirst.web.workplace.Sender;
 import org.lowfirst.web.workplace.Workplace;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.View;
 
@@ -92,6 +100,46 @@ public final class SettlePages {
         return answer(now, line, fields, advice);
     }
 
+    /** Keeps a reading of warm gas: what the bottle reads once settled is held against it. */
+    @PostMapping("/at/{bench}/settle/keep")
+    View keep(@PathVariable String bench, @RequestParam Map<String, String> typed) {
+        BenchNow now = workplace.open(bench);
+        Reader reader = new Reader(typed, now.bench().settings().units(), now.words());
+        @Nullable Bottle bottle = bottle(now, typed.getOrDefault("bottle", ""));
+        @Nullable StatedPressure reading = reader.pressure("reading");
+        reader.required("gas", "fault.gas");
+        @Nullable StatedTemperature gas = reader.gasTemperatureIfTyped("gas");
+        @Nullable StatedTemperature temperature = reader.temperatureIfTyped("temperature");
+        reader.required(Sender.WHO, "fault.who");
+        Sender sender = Sender.of(typed);
+        if (!sender.hasKey()) {
+            reader.fault("form", now.words().of("fault.key"));
+        }
+        if (bottle == null || reading == null || gas == null || !reader.form().sound()) {
+            return workplace.screens().refused(page(now, null, reader.form(), null));
+        }
+        Recording recording = workplace
+                .benches()
+                .takingReadings()
+                .takeWarm(
+                        now.id(),
+                        new ReadWarmBottle(bottle.id(), now.reading(reading, temperature), gas),
+                        sender.submission());
+        String fault = workplace.fault(recording);
+        if (fault.isEmpty()) {
+            return Redirects.saved(
+                    now.place().path("/bottles/" + bottle.id()),
+                    Answers.entry(recording).orElse(0L),
+                    sender.who());
+        }
+        String field = Answers.rule(recording)
+                        .filter(Rule.TEMPERATURE_OUT_OF_RANGE::equals)
+                        .isPresent()
+                ? "gas"
+                : "reading";
+        return workplace.screens().refused(page(now, null, reader.form().faulting(field, fault), null));
+    }
+
     private static StatedNow stated(BottleId bottle, StatedPressure reading, Temperature gas, SettleFields fields) {
         return new StatedNow(
                 bottle,
@@ -136,7 +184,7 @@ public final class SettlePages {
                 now.bench().getBottle(open.bottle()).details().name());
     }
 
-    private static SettlePage page(BenchNow now, @Nullable FillLine fill, Form form, @Nullable SettleSheet sheet) {
+    private SettlePage page(BenchNow now, @Nullable FillLine fill, Form form, @Nullable SettleSheet sheet) {
         List<BottleLine> bottles = new ArrayList<>();
         if (fill == null) {
             now.bench().listBottles().stream()
@@ -156,7 +204,15 @@ public final class SettlePages {
         List<FeelLine> feels = Arrays.stream(Feel.values())
                 .map(feel -> new FeelLine(feel.text(), now.words().of("settle.feel." + feel.text())))
                 .toList();
-        return new SettlePage(now.place(), fill, bottles, unit, feels, form, sheet);
+        return new SettlePage(
+                now.place(),
+                fill,
+                bottles,
+                unit,
+                feels,
+                form,
+                sheet,
+                workplace.ids().next());
     }
 
     private static @Nullable Bottle bottle(BenchNow now, String id) {
