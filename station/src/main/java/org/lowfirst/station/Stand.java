@@ -82,8 +82,8 @@ public record Stand(
     }
 
     /**
-     * The supplies that gave a fill of which nobody said the stages: those of its bank that may be planned with, or all of them
-     * when there is none.
+     * The supplies that gave a fill of which nobody said the stages: those of its bank that may be planned with, all of the bank
+     * when none may be, and any at all when its bank had none then.
      */
     public List<SupplyId> givers(FillId fill, Collection<SupplyId> connected) {
         String bank = bankOf(fill, connected);
@@ -92,6 +92,9 @@ public record Stand(
                 .toList();
         List<SupplyId> planned =
                 all.stream().filter(supply -> turn(supply).planned()).toList();
+        if (all.isEmpty()) {
+            return List.copyOf(connected);
+        }
         return planned.isEmpty() ? all : planned;
     }
 

@@ -2,6 +2,7 @@ package org.lowfirst.web;
 
 import org.lowfirst.web.ahead.ForecastPages;
 import org.lowfirst.web.ahead.SendBackPages;
+import org.lowfirst.web.arrangement.ArrangementPages;
 import org.lowfirst.web.bank.BankPages;
 import org.lowfirst.web.bank.ReadingsPages;
 import org.lowfirst.web.bank.SupplyPages;
@@ -13,6 +14,8 @@ import org.lowfirst.web.data.Uploads;
 import org.lowfirst.web.due.DuePages;
 import org.lowfirst.web.due.EquipmentPages;
 import org.lowfirst.web.echo.EchoPages;
+import org.lowfirst.web.exchange.ExchangePages;
+import org.lowfirst.web.exchange.ExchangeStepPages;
 import org.lowfirst.web.fill.ChoosePages;
 import org.lowfirst.web.fill.DonePages;
 import org.lowfirst.web.fill.PlanPages;
@@ -31,6 +34,7 @@ import org.lowfirst.web.money.RentPages;
 import org.lowfirst.web.money.StatementsPages;
 import org.lowfirst.web.papers.PaperPages;
 import org.lowfirst.web.papers.PapersPages;
+import org.lowfirst.web.past.PastFillPages;
 import org.lowfirst.web.people.PeoplePages;
 import org.lowfirst.web.server.HealthPage;
 import org.lowfirst.web.server.PageRouting;
@@ -42,6 +46,7 @@ import org.lowfirst.web.stand.StandPages;
 import org.lowfirst.web.start.StartPages;
 import org.lowfirst.web.study.StudyPages;
 import org.lowfirst.web.temperatures.TemperaturesPages;
+import org.lowfirst.web.twoopen.TwoOpenPages;
 import org.lowfirst.web.warm.SettlePages;
 import org.lowfirst.web.warm.TimePages;
 import org.lowfirst.web.warm.WarmStopsPages;
@@ -75,6 +80,11 @@ import org.springframework.context.annotation.Import;
     ReadingsPages.class,
     SupplyPages.class,
     StandPages.class,
+    ExchangePages.class,
+    ExchangeStepPages.class,
+    ArrangementPages.class,
+    TwoOpenPages.class,
+    PastFillPages.class,
     BottlesPages.class,
     BottlePages.class,
     ChoosePages.class,

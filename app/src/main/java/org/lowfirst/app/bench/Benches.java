@@ -72,7 +72,7 @@ public final class Benches implements AutoCloseable {
     }
 
     public ExchangingASupply exchangingASupply() {
-        return new ExchangingASupply(recorder, planner, keepingTheBank());
+        return new ExchangingASupply(recorder, planner, keepingTheBank(), keepingAccounts(), count);
     }
 
     public WeighingTwoOpen weighingTwoOpen() {

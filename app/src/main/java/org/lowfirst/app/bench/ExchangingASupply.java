@@ -1,8 +1,14 @@
 package org.lowfirst.app.bench;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.gas.AbsolutePressure;
+import org.lowfirst.gas.Amount;
+import org.lowfirst.gas.Volume;
 import org.lowfirst.planning.FillPlan;
 import org.lowfirst.planning.FillsLeft;
 import org.lowfirst.planning.SupplyState;
@@ -15,8 +21,12 @@ import org.lowfirst.station.Command.TakeInSupply;
 import org.lowfirst.station.Command.TakeReading;
 import org.lowfirst.station.Delivery;
 import org.lowfirst.station.Reading;
+import org.lowfirst.station.Settings;
 import org.lowfirst.station.StandFact;
+import org.lowfirst.station.Supply;
 import org.lowfirst.station.SupplyId;
+import org.lowfirst.station.charges.Money;
+import org.lowfirst.station.charges.SupplierCost;
 
 /** Leads one supply out of the bank and another into its place. Each act is an entry of its own, so that it can be gone on with. */
 public final class ExchangingASupply {
@@ -24,11 +34,63 @@ public final class ExchangingASupply {
     private final Recorder recorder;
     private final BenchPlanner planner;
     private final KeepingTheBank keeping;
+    private final KeepingAccounts accounts;
+    private final GasCount count;
 
-    ExchangingASupply(Recorder recorder, BenchPlanner planner, KeepingTheBank keeping) {
+    ExchangingASupply(
+            Recorder recorder, BenchPlanner planner, KeepingTheBank keeping, KeepingAccounts accounts, GasCount count) {
         this.recorder = recorder;
         this.planner = planner;
         this.keeping = keeping;
+        this.accounts = accounts;
+        this.count = count;
+    }
+
+    /**
+     * What goes back in a supply by its latest reading, and what was paid for it: the share of the latest filling paid for, of
+     * this supply if its serial number was said, or else of any.
+     */
+    public ReturnedGas returned(BenchId bench, Supply supply) {
+        Settings settings = recorder.getState(bench).bench().settings();
+        AbsolutePressure ambient = settings.surroundings().ambient().absolute();
+        Volume water = supply.details().waterVolume().stated().volume();
+        Amount gas = count.findContents(water, supply.latest(), ambient).orElse(Amount.NONE);
+        double full_mol = count.findContents(
+                        water,
+                        settings.fullSupply().gauge(),
+                        settings.surroundings().usualTemperature().temperature(),
+                        ambient)
+                .orElse(Amount.NONE)
+                .moles();
+        return new ReturnedGas(
+                gas,
+                full_mol > 0.0
+                        ? filling(bench, supply)
+                                .map(paid -> share(paid, gas.moles() / full_mol))
+                                .orElse(null)
+                        : null);
+    }
+
+    private static Money share(Money paid, double share) {
+        BigDecimal exact = paid.amount().multiply(BigDecimal.valueOf(share));
+        int digits = paid.currency().getDefaultFractionDigits();
+        return new Money(exact.setScale(digits, RoundingMode.HALF_UP), paid.currency());
+    }
+
+    private Optional<Money> filling(BenchId bench, Supply supply) {
+        if (recorder.getState(bench).bench().areas().accounts().currency() == null) {
+            return Optional.empty();
+        }
+        List<SupplierCost.Content> fillings = accounts.books(bench).costs().stream()
+                .filter(SupplierCost.Content.class::isInstance)
+                .map(SupplierCost.Content.class::cast)
+                .toList();
+        String serial = supply.details().serial();
+        return fillings.stream()
+                .filter(filling -> filling.serial().equals(serial))
+                .reduce((earlier, later) -> later)
+                .or(() -> fillings.stream().reduce((earlier, later) -> later))
+                .map(SupplierCost.Content::amount);
     }
 
     /**

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.honest.Happening.Loosened;
@@ -35,6 +36,9 @@ final class Happenings {
     private final List<Happening> list = new ArrayList<>();
     private final Set<SupplyId> bank = new LinkedHashSet<>();
     private final Map<FillId, Course> open = new HashMap<>();
+    /** The latest reading of each cylinder, so that a residual entered twice counts once. */
+    private final Map<CylinderId, Reading> latest = new HashMap<>();
+
     private Stand stand = Stand.NEW;
 
     /** A fill as it goes: time never runs back in it. */
@@ -83,7 +87,9 @@ final class Happenings {
             read(f.supply(), f.reading(), Since.ANEW);
         } else if (fact instanceof Fact.SupplyRemoved f) {
             bank.remove(f.supply());
-            read(f.supply(), f.residual(), Since.AT_BENCH);
+            if (!Objects.equals(f.residual(), latest.get(f.supply()))) {
+                read(f.supply(), f.residual(), Since.AT_BENCH);
+            }
         } else if (fact instanceof Fact.BottleRegistered f) {
             read(f.bottle(), f.reading(), Since.ANEW);
         } else if (fact instanceof Fact.ReadingTaken f) {
@@ -180,6 +186,7 @@ final class Happenings {
 
     private void read(CylinderId cylinder, @Nullable Reading reading, Since since) {
         if (reading != null) {
+            latest.put(cylinder, reading);
             list.add(new Read(reading.at(), cylinder, shown(cylinder, reading), since, null));
         }
     }
