@@ -33,7 +33,7 @@ final class ForecastWriter {
         this.now = now;
         this.words = now.words();
         this.language = words.locale();
-        this.day = DateTimeFormatter.ofPattern("d MMM", language);
+        this.day = DateTimeFormatter.ofPattern(words.of("date.short"), language);
     }
 
     ForecastSheet sheet(Forecast forecast, Ordering ordering) {

@@ -47,7 +47,15 @@ public final class Figures {
 
     /** The same in any language. */
     public static String number(double value, int decimals, Locale locale) {
-        String text = String.format(Locale.ROOT, "%,." + decimals + "f", value);
+        return localized(String.format(Locale.ROOT, "%,." + decimals + "f", value), locale);
+    }
+
+    /** The same of a number kept exactly, with all its decimals. */
+    public static String number(BigDecimal value, Locale locale) {
+        return localized(String.format(Locale.ROOT, "%,." + Math.max(0, value.scale()) + "f", value), locale);
+    }
+
+    private static String localized(String text, Locale locale) {
         return decimalComma(locale) ? text.replace(',', NARROW_SPACE).replace('.', ',') : text;
     }
 

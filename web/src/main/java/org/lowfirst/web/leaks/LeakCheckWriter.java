@@ -11,7 +11,6 @@ import org.lowfirst.planning.contents.TimedLeakCheck;
 import org.lowfirst.station.Fact;
 import org.lowfirst.station.Reading;
 import org.lowfirst.web.cylinder.CylinderChoice;
-import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.form.Form;
 import org.lowfirst.web.leaks.LeakCheckPage.Hold;
 import org.lowfirst.web.leaks.LeakCheckPage.Result;
@@ -78,11 +77,9 @@ record LeakCheckWriter(BenchNow now, LeakCheckLimits limits, String key) {
     private String change() {
         double step = limits.temperatureChangeBelow_K();
         boolean fahrenheit = now.figures().temperatureUnit().equals("F");
-        return String.format(
-                Figures.LOCALE,
-                "%.1f %s",
-                fahrenheit ? 1.8 * step : step,
-                now.figures().temperatureUnit());
+        return now.figures().number(fahrenheit ? 1.8 * step : step, 1)
+                + " "
+                + now.figures().temperatureUnit();
     }
 
     private Hold holding(Fact.ReadingTaken first, long entry, Instant since) {

@@ -22,14 +22,15 @@ import org.lowfirst.web.words.Words;
 /** Writes money, gas as it is charged, and how an amount was worked out. Immutable. */
 final class MoneyWriter {
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Figures.LOCALE);
-    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM yyyy", Figures.LOCALE);
-
     private final Words words;
+    private final DateTimeFormatter day;
+    private final DateTimeFormatter month;
     private final Wording charges;
 
     MoneyWriter(Words words) {
         this.words = words;
+        this.day = DateTimeFormatter.ofPattern(words.of("date.day"), words.locale());
+        this.month = DateTimeFormatter.ofPattern("MMMM yyyy", words.locale());
         this.charges = Wording.of(ChargeLine.class, words.locale());
     }
 
@@ -40,7 +41,7 @@ final class MoneyWriter {
 
     /** A number with the digits it has, thousands set apart. */
     String number(BigDecimal number) {
-        return String.format(Figures.LOCALE, "%,." + Math.max(0, number.scale()) + "f", number);
+        return Figures.number(number, words.locale());
     }
 
     /** Gas with its unit, e.g. "472.1 L". */
@@ -52,12 +53,12 @@ final class MoneyWriter {
         return unit.unit().symbol();
     }
 
-    String day(LocalDate day) {
-        return DAY.format(day);
+    String day(LocalDate date) {
+        return day.format(date);
     }
 
-    String month(YearMonth month) {
-        return MONTH.format(month);
+    String month(YearMonth date) {
+        return month.format(date);
     }
 
     /** What a line is. */

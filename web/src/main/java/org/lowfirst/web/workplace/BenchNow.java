@@ -89,7 +89,7 @@ public record BenchNow(Bench bench, Words words, Times times, Instant now) {
 
     /** The condition {@link #gas} is stated at, e.g. "15 C, 1.013 bar". */
     public String gasCondition() {
-        return reference().label();
+        return words.of(reference().equals(ReferenceCondition.US_70F_1ATM) ? "gas.condition.us" : "gas.condition.eu");
     }
 
     /**
