@@ -25,6 +25,13 @@ final class ReflowBrowserTest {
             "/at/larkmoor/bottles/m-03",
             "/at/larkmoor/journal",
             "/at/larkmoor/journal/2",
+            "/at/larkmoor/journal?person=Iris+Holm&to=tomorrow",
+            "/at/larkmoor/journal/chain",
+            "/at/larkmoor/papers",
+            "/at/larkmoor/papers/bottle-tags?base=here",
+            "/at/larkmoor/data",
+            "/at/larkmoor/bottles/many",
+            "/at/larkmoor/first-day",
             "/at/larkmoor/settings",
             "/at/larkmoor/nowhere");
 

@@ -3,12 +3,10 @@ package org.lowfirst.app.bench;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.NoSuchElementException;
-import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.journal.Journal;
@@ -59,7 +57,7 @@ public final class SearchingTheJournal {
      */
     public Found find(BenchId bench, JournalFilter filter, int skip, int limit) {
         List<StoredEntry> wanted = new ArrayList<>();
-        int next = look(bench, filter, skip, stored -> {
+        int next = look(bench, filter, skip, filter.isNone() ? limit : STRETCH, stored -> {
             wanted.add(stored);
             return wanted.size() < limit;
         });
@@ -73,22 +71,13 @@ public final class SearchingTheJournal {
      */
     public Map<String, Map<EntryGroup, Integer>> countByPerson(BenchId bench, JournalFilter filter) {
         Map<String, Map<EntryGroup, Integer>> counts = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
-        look(bench, filter, 0, stored -> {
+        look(bench, filter, 0, STRETCH, stored -> {
             Entry entry = stored.entry();
             counts.computeIfAbsent(entry.origin().author(), author -> new EnumMap<>(EntryGroup.class))
                     .merge(EntryGroup.of(entry.fact()), 1, Integer::sum);
             return true;
         });
         return counts;
-    }
-
-    /**
-     * Everybody who entered something among the newest 20,000 entries.
-     *
-     * @throws NoSuchElementException when there is no such bench
-     */
-    public Set<String> listAuthors(BenchId bench) {
-        return new HashSet<>(countByPerson(bench, JournalFilter.NONE).keySet());
     }
 
     /** Checks every entry and every link of the chain. */
@@ -101,22 +90,23 @@ public final class SearchingTheJournal {
         boolean take(StoredEntry stored);
     }
 
-    private int look(BenchId bench, JournalFilter filter, int skip, Taker taker) {
+    /** @param stretch so many are read at a time */
+    private int look(BenchId bench, JournalFilter filter, int skip, int stretch, Taker taker) {
         Journal journal = recorder.journal();
         FactCylinders about = filter.cylinder() == null ? null : FactCylinders.about(filter.cylinder(), journal, bench);
         int at = Math.max(0, skip);
         int end = at + MOST_LOOKED_AT;
         while (at < end) {
-            List<StoredEntry> stretch = journal.listNewest(bench, at, STRETCH);
-            FactSentences sentences = sentences(bench, filter, stretch);
-            for (StoredEntry stored : stretch) {
+            List<StoredEntry> newest = journal.listNewest(bench, at, stretch);
+            FactSentences sentences = sentences(bench, filter, newest);
+            for (StoredEntry stored : newest) {
                 at++;
                 boolean wanted = wanted(stored.entry(), filter, about) && says(stored, filter, sentences);
                 if (wanted && !taker.take(stored)) {
                     return at < reading.count(bench) ? at : 0;
                 }
             }
-            if (stretch.size() < STRETCH) {
+            if (newest.size() < stretch) {
                 return 0;
             }
         }

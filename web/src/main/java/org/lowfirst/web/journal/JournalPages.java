@@ -50,7 +50,7 @@ public final class JournalPages {
                         head(now, count),
                         from == 0 ? "" : search.address(filter.isNone() ? Math.max(0, from - STRETCH) : 0),
                         found.next() == 0 ? "" : search.address(found.next()),
-                        search.offered(!filter.isNone(), searching.listAuthors(now.id())),
+                        search.offered(!filter.isNone()),
                         counted ? search.counts(searching.countByPerson(now.id(), filter)) : List.of()));
     }
 

@@ -57,11 +57,13 @@ final class JournalSearch {
                 form.value("text").strip());
     }
 
-    /** @param authors who entered something */
-    Search offered(boolean active, Set<String> authors) {
+    Search offered(boolean active) {
         Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-        names.addAll(authors);
         names.addAll(now.bench().settings().people());
+        names.addAll(now.bench().areas().crew().described().keySet());
+        if (!form.value("person").isEmpty()) {
+            names.add(form.value("person"));
+        }
         return new Search(
                 form,
                 active,
