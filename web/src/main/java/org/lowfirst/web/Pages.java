@@ -9,6 +9,7 @@ import org.lowfirst.web.bank.SupplyPages;
 import org.lowfirst.web.bottles.BottlePages;
 import org.lowfirst.web.bottles.BottlesPages;
 import org.lowfirst.web.bottles.ManyBottlesPages;
+import org.lowfirst.web.camp.CampPages;
 import org.lowfirst.web.data.DataPages;
 import org.lowfirst.web.data.Uploads;
 import org.lowfirst.web.due.DuePages;
@@ -21,6 +22,7 @@ import org.lowfirst.web.fill.DonePages;
 import org.lowfirst.web.fill.PlanPages;
 import org.lowfirst.web.fill.StepPages;
 import org.lowfirst.web.firstday.FirstDayPages;
+import org.lowfirst.web.flight.FlightPages;
 import org.lowfirst.web.gauges.GaugesPages;
 import org.lowfirst.web.hub.HubPages;
 import org.lowfirst.web.journal.EntryPages;
@@ -116,6 +118,8 @@ import org.springframework.context.annotation.Import;
     ForecastPages.class,
     SendBackPages.class,
     StudyPages.class,
+    FlightPages.class,
+    CampPages.class,
     HealthPage.class
 })
 class Pages {}

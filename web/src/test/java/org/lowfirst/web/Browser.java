@@ -49,7 +49,7 @@ final class Browser {
     /** @param typed what is typed into the fields, by name; anything else stays as the page has it */
     Page submit(Page page, Element form, Map<String, String> typed) {
         Map<String, String> fields = new LinkedHashMap<>();
-        for (Element field : form.select("input[name], select[name]")) {
+        for (Element field : form.select("input[name]:not([type=file]), select[name], textarea[name]")) {
             if (field.is("input[type=checkbox]:not([checked]), input[type=radio]:not([checked])")) {
                 continue;
             }

@@ -47,16 +47,18 @@ record TrackFile(SourceText source, Optional<Track> track, Problems problems) {
         if (read instanceof FileBytes.Missing missing) {
             return missing("The track cannot be opened: " + missing.why().replace(": error:", ":"));
         }
-        return new Opened(Optional.of(read((FileBytes.Found) read, lower.endsWith(".igc"))), "");
+        FileBytes.Found found = (FileBytes.Found) read;
+        return new Opened(Optional.of(read(found.name(), found.bytes(), lower.endsWith(".igc"))), "");
     }
 
-    private static TrackFile read(FileBytes.Found found, boolean igc) {
+    /** @param igc whether it is a flight recorder's file, else a table */
+    static TrackFile read(String name, byte[] bytes, boolean igc) {
         Problems problems = new Problems();
         // A recorder's file is ASCII; names in its head are sometimes written otherwise, and do not matter.
-        Optional<String> text = igc && found.bytes().length <= FlightLimits.MOST_TRACK_BYTES
-                ? Optional.of(new String(found.bytes(), StandardCharsets.ISO_8859_1))
-                : FileText.decode(found.bytes(), FlightLimits.MOST_TRACK_BYTES, SHAPE, problems);
-        SourceText source = new SourceText(found.name(), text.orElse(""));
+        Optional<String> text = igc && bytes.length <= FlightLimits.MOST_TRACK_BYTES
+                ? Optional.of(new String(bytes, StandardCharsets.ISO_8859_1))
+                : FileText.decode(bytes, FlightLimits.MOST_TRACK_BYTES, SHAPE, problems);
+        SourceText source = new SourceText(name, text.orElse(""));
         Optional<Track> track = text.isEmpty()
                 ? Optional.empty()
                 : igc ? IgcTrack.read(source, problems) : CsvTrack.read(source, problems);

@@ -39,6 +39,15 @@ public class Uploads {
                 .orElse(new byte[0]);
     }
 
+    /** The name a file was sent under; empty when none was chosen. */
+    public static String nameOf(HttpServletRequest request, String field) {
+        return parts(request).stream()
+                .filter(part -> part.getName().equals(field) && part.getSubmittedFileName() != null)
+                .findFirst()
+                .map(Part::getSubmittedFileName)
+                .orElse("");
+    }
+
     /** The other fields of the form, which browsers send in the encoding of the page. */
     public static Map<String, String> typed(HttpServletRequest request) {
         Map<String, String> typed = new TreeMap<>();

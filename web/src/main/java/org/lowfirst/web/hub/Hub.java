@@ -10,6 +10,8 @@ public enum Hub {
     SESSION(Section.AHEAD, "/session"),
     FORECAST(Section.AHEAD, "/forecast"),
     SEND_BACK(Section.AHEAD, "/send-back"),
+    FLIGHT(Section.AHEAD, "/flight"),
+    CAMP(Section.AHEAD, "/camp"),
     STUDY(Section.AHEAD, "/study"),
     SETTINGS(Section.BENCH, "/settings"),
     PEOPLE(Section.BENCH, "/people"),
