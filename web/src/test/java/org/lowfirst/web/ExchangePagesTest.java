@@ -84,6 +84,21 @@ final class ExchangePagesTest {
         assertThat(done.document().text()).contains("In order: Q 97 bar, P2 110 bar, R 131 bar.");
     }
 
+    /** It arrives reading 148 bar at 6 C: 2,350 L short by the scenario, which a full one at 200 bar and 15 C sets. */
+    @Test
+    void aColdShortDeliveryIsNotedForTheSupplier() {
+        Map<String, String> typed = typed("P2", "148");
+        typed.put("temperature", "6");
+        Browser.Page form = off(residual(begin(), "44"));
+        Browser.Page done = browser.submit(form, form.find("form[action$=/newcomer]"), typed);
+        assertThat(done.document().text()).contains("In order: Q 97 bar, R 131 bar, P2 15");
+        Browser.Page note = browser.follow(done.find("a[href$=/delivery]"));
+        assertThat(note.document().text())
+                .contains("short")
+                .containsPattern("2,3[0-9]0 L|2,[34]00 L")
+                .contains("22 %");
+    }
+
     @Test
     void everyActIsAnEntryOfItsOwn() {
         newcomer(off(residual(begin(), "44")), "P2", "200");

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -67,6 +68,36 @@ final class PicturesTest {
         assertThat(svg).doesNotContain("NaN").doesNotContain("style=").contains("stop at 150 bar");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new HeatPicture(moments.subList(0, 1), List.of(), 150, picture.words()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 8})
+    void anArrangementHasAValveForEachSupplyAndOneInterconnectFewer(int supplies) throws Exception {
+        List<ArrangementPicture.Place> places = new ArrayList<>();
+        for (int i = 1; i <= supplies; i++) {
+            places.add(new ArrangementPicture.Place(i, "S" + i + " <&>", i / 8.0 - 0.2, i == 2));
+        }
+        ArrangementPicture picture = new ArrangementPicture(
+                places, new ArrangementPicture.Wording("A <row>", "interconnect", "transfer valve", "bottle", "out"));
+        String svg = picture.draw().toString();
+        Element root = parsed(svg);
+        assertThat(root.getAttribute("aria-label")).isEqualTo("A <row>");
+        assertThat(svg).doesNotContain("NaN").doesNotContain("style=");
+        assertThat(countOf("class=\"valve\"", svg)).isEqualTo(supplies == 0 ? 0 : supplies + 1);
+        assertThat(countOf(">interconnect ", svg)).isEqualTo(Math.max(0, supplies - 1));
+        assertThat(countOf(">out<", svg)).isEqualTo(supplies >= 2 ? 1 : 0);
+        String[] box = root.getAttribute("viewBox").split(" ");
+        NodeList shapes = root.getElementsByTagName("rect");
+        for (int i = 0; i < shapes.getLength(); i++) {
+            Element shape = (Element) shapes.item(i);
+            double bottom =
+                    Double.parseDouble(shape.getAttribute("y")) + Double.parseDouble(shape.getAttribute("height"));
+            assertThat(bottom).isLessThanOrEqualTo(Double.parseDouble(box[3]));
+        }
+    }
+
+    private static int countOf(String part, String text) {
+        return text.split(Pattern.quote(part), -1).length - 1;
     }
 
     @ParameterizedTest
