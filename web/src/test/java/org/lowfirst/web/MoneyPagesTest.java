@@ -239,7 +239,7 @@ final class MoneyPagesTest {
         assertThat(wrong.status()).isEqualTo(422);
         assertThat(wrong.find("#to-fault").text()).contains("x is no day");
         assertThat(wrong.find("#days-fault").text()).contains("many is no number of days");
-        assertThat(wrong.find("#bill").attr("open")).isNotNull();
+        assertThat(wrong.find("#bill-form").attr("open")).isNotNull();
         Page checked = browser.submit(
                 wrong,
                 wrong.find("form[action$=/bill]"),

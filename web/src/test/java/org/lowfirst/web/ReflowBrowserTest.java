@@ -33,6 +33,10 @@ final class ReflowBrowserTest {
             "/at/larkmoor/bottles/many",
             "/at/larkmoor/first-day",
             "/at/larkmoor/settings",
+            "/at/larkmoor/prices",
+            "/at/larkmoor/statements",
+            "/at/larkmoor/costs",
+            "/at/larkmoor/rent",
             "/at/larkmoor/nowhere");
 
     /** The demo bench has more of everything; it comes and goes in one step. */

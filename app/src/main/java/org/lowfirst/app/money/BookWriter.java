@@ -126,7 +126,8 @@ final class BookWriter {
         for (ChargeLine line : booked.added()) {
             boolean reversal = line.kind() == ChargeLine.Kind.REVERSAL;
             Tariff by = reversal ? tariffOf(Objects.requireNonNull(latest.get(fill))) : tariff;
-            workings.put(line.id(), new Working(by, cause.seq()));
+            boolean first = line.kind() == ChargeLine.Kind.FILL;
+            workings.put(line.id(), new Working(by, first ? index.latestOwn(fill, cause.seq()) : cause.seq()));
             latest.put(fill, line);
         }
         firstCharged.putIfAbsent(fill, cause.seq());

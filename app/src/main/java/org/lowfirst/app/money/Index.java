@@ -87,6 +87,15 @@ final class Index {
         return about;
     }
 
+    /** Number of the latest entry about what happened in a fill, or another one when there is none. */
+    long latestOwn(FillId fill, long otherwise) {
+        long latest = 0;
+        for (Entry entry : fills.getOrDefault(fill, List.of())) {
+            latest = entry.fact() instanceof MoneyFact ? latest : entry.seq();
+        }
+        return latest == 0 ? otherwise : latest;
+    }
+
     /** Whether nothing but who pays was ever said of a fill. */
     boolean unheardOf(FillId fill) {
         return bottlesOf.getOrDefault(fill, Set.of()).isEmpty();

@@ -109,10 +109,12 @@ final class MoneyWriter {
                     words.of("working.guest", Figures.plain(prices.guestPercent()), price(charge.surcharge(), tariff)));
         }
         if (charge.exact().compareTo(charge.amount().amount()) != 0) {
-            steps.add(words.of(
-                    "working.rounded",
-                    price(charge.exact(), tariff),
-                    number(charge.amount().amount())));
+            boolean said = charge.exact().compareTo(charge.gas()) == 0;
+            String paid = number(charge.amount().amount());
+            steps.add(
+                    said
+                            ? words.of("working.rounded", paid)
+                            : words.of("working.sum-rounded", price(charge.exact(), tariff), paid));
         }
         return String.join("; ", steps);
     }

@@ -59,9 +59,9 @@ final class PricesFields {
 
     private static void fill(Map<String, String> fields, StatedTariff tariff) {
         fields.put("unit", tariff.unit() == GasUnit.STANDARD_CUBIC_FOOT ? CUBIC_FOOT : "litre");
-        fields.put("price", Figures.plain(tariff.prices().perUnit()));
-        fields.put("fill", Figures.plain(tariff.prices().perFill()));
-        fields.put("minimum", Figures.plain(tariff.prices().minimum()));
+        fields.put("price", tariff.prices().perUnit().toPlainString());
+        fields.put("fill", tariff.prices().perFill().toPlainString());
+        fields.put("minimum", tariff.prices().minimum().toPlainString());
         fields.put("guests", Figures.plain(tariff.prices().guestPercent()));
         fields.put("decimals", Integer.toString(tariff.quantityDecimals()));
         fields.put("way", tariff.rounding().way().name().toLowerCase(Locale.ROOT));
