@@ -9,14 +9,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.lowfirst.station.Entry;
 import org.lowfirst.station.FillId;
 import org.lowfirst.station.MoneyFact;
-import org.lowfirst.station.charges.Booking;
 import org.lowfirst.station.charges.ChargeBook;
 import org.lowfirst.station.charges.ChargeLine;
 import org.lowfirst.station.charges.ChargedFill;
 import org.lowfirst.station.charges.Money;
+import org.lowfirst.station.charges.OpenBook;
 import org.lowfirst.station.charges.Tariff;
 
 /**
@@ -30,12 +31,12 @@ final class BookWriter {
     private final GasMeter meter;
     private final FillTeller teller;
     private final ZoneId zone;
+    private final Currency currency;
     private final Causes causes;
     private final Map<String, Working> workings = new HashMap<>();
     private final Map<FillId, Uncharged> uncharged = new LinkedHashMap<>();
-    private final Map<FillId, ChargeLine> latest = new HashMap<>();
     private final Map<FillId, Long> firstCharged = new HashMap<>();
-    private ChargeBook book;
+    private final OpenBook book;
 
     BookWriter(List<Entry> entries, GasMeter meter, ZoneId zone, Currency currency, Causes causes) {
         this.billings = Billings.of(entries);
@@ -43,12 +44,13 @@ final class BookWriter {
         this.teller = new FillTeller(meter, zone);
         this.zone = zone;
         this.causes = causes;
-        this.book = ChargeBook.empty(currency);
+        this.currency = currency;
+        this.book = new OpenBook(ChargeBook.empty(currency));
         entries.forEach(this::take);
     }
 
     ChargeBook book() {
-        return book;
+        return book.toBook();
     }
 
     Map<String, Working> workings() {
@@ -75,12 +77,13 @@ final class BookWriter {
         }
         FillTold told = foreseen(teller.tell(fill, index.about(fill)), cause.seq());
         index.ended(fill, told.endedAt(), told.day());
-        ChargeLine last = latest.get(fill);
+        ChargeLine last = book.findLatest(fill.value()).orElse(null);
         ChargeLine standing = last == null || last.kind() == ChargeLine.Kind.REVERSAL ? null : last;
-        Uncharged.Why why = told.why(book.currency(), meter);
+        Uncharged.Why why = told.why(currency, meter);
         if (why != null) {
             if (standing != null) {
-                keep(book.reverse(fill.value(), causes.of(cause)), fill, tariffOf(standing), cause);
+                Tariff before = tariffOf(standing);
+                keep(book.reverse(fill.value(), causes.of(cause)), fill, before, before, cause);
             }
             uncharged.put(fill, new Uncharged(fill, told.day(), told.bottle(), why, cause.seq()));
             return;
@@ -89,9 +92,10 @@ final class BookWriter {
         Tariff tariff = told.tariff();
         ChargedFill charged = told.charged(tariff, meter);
         if (last == null) {
-            keep(book.charge(charged, tariff), fill, tariff, cause);
+            keep(book.charge(charged, tariff), fill, tariff, null, cause);
         } else if (standing == null || !same(standing, charged, tariff)) {
-            keep(book.correct(charged, tariff, causes.of(cause)), fill, tariff, cause);
+            Tariff before = standing == null ? null : tariffOf(standing);
+            keep(book.correct(charged, tariff, causes.of(cause)), fill, tariff, before, cause);
         }
     }
 
@@ -121,24 +125,25 @@ final class BookWriter {
                 && standing.amount().equals(amount);
     }
 
-    private void keep(Booking booking, FillId fill, Tariff tariff, Entry cause) {
-        Booking.Booked booked = booked(booking);
-        for (ChargeLine line : booked.added()) {
+    private void keep(OpenBook.Written written, FillId fill, Tariff tariff, @Nullable Tariff before, Entry cause) {
+        checked(written);
+        for (ChargeLine line : written.added()) {
             boolean reversal = line.kind() == ChargeLine.Kind.REVERSAL;
-            Tariff by = reversal ? tariffOf(Objects.requireNonNull(latest.get(fill))) : tariff;
             boolean first = line.kind() == ChargeLine.Kind.FILL;
-            workings.put(line.id(), new Working(by, first ? index.latestOwn(fill, cause.seq()) : cause.seq()));
-            latest.put(fill, line);
+            workings.put(
+                    line.id(),
+                    new Working(
+                            reversal && before != null ? before : tariff,
+                            first ? index.latestOwn(fill, cause.seq()) : cause.seq()));
         }
         firstCharged.putIfAbsent(fill, cause.seq());
-        book = booked.book();
     }
 
-    private static Booking.Booked booked(Booking booking) {
-        if (booking instanceof Booking.Booked booked) {
-            return booked;
+    private static void checked(OpenBook.Written written) {
+        if (written.refused() != null) {
+            throw new IllegalStateException(
+                    "The charge book did not take what was checked before: " + written.refused());
         }
-        throw new IllegalStateException("The charge book did not take what was checked before: " + booking);
     }
 
     /** Whatever is open before goes with it; that nobody closes over open lines was checked when it was entered. */
@@ -153,8 +158,7 @@ final class BookWriter {
                 .orElse(closed.month());
         for (YearMonth month = first; !month.isAfter(closed.month()); month = month.plusMonths(1)) {
             LocalDate after = month.atEndOfMonth().plusDays(1);
-            book = booked(book.close(month, day.isBefore(after) ? after : day, closed.by()))
-                    .book();
+            checked(book.close(month, day.isBefore(after) ? after : day, closed.by()));
         }
     }
 }
