@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.station.Reading;
+import org.lowfirst.station.Standing;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedVolume;
 import org.lowfirst.station.Units;
@@ -12,10 +13,11 @@ import org.lowfirst.station.Units;
 /**
  * The bank and the bottles on paper, with what the next fill of each bottle would be. Good until gas is drawn.
  *
- * @param supplies rank 1 first
+ * @param supplies bank by bank, rank 1 of each first
+ * @param from name of the bank that the next fills are planned from; empty for the one without a name
  * @param bottles those in use
  */
-public record BenchSheet(Heading heading, Units units, List<SupplyRow> supplies, List<BottleRow> bottles)
+public record BenchSheet(Heading heading, Units units, List<SupplyRow> supplies, String from, List<BottleRow> bottles)
         implements Paper {
 
     public BenchSheet {
@@ -24,11 +26,20 @@ public record BenchSheet(Heading heading, Units units, List<SupplyRow> supplies,
     }
 
     /**
-     * @param rank 1 = lowest pressure
+     * @param bank name of its bank; empty for the one without a name
+     * @param rank place in its bank, 1 = lowest pressure
+     * @param standing when it is opened
      * @param expected what its gauge should show at the bench's usual temperature
      * @param reading the latest reading
      */
-    public record SupplyRow(int rank, String name, StatedVolume waterVolume, GaugePressure expected, Reading reading) {}
+    public record SupplyRow(
+            String bank,
+            int rank,
+            Standing standing,
+            String name,
+            StatedVolume waterVolume,
+            GaugePressure expected,
+            Reading reading) {}
 
     /**
      * @param reading the latest reading; null before the first
@@ -62,6 +73,11 @@ public record BenchSheet(Heading heading, Units units, List<SupplyRow> supplies,
      * @param bottleAfter what the bottle's gauge shows when it is to be shut
      */
     public record PlannedStep(String supply, GaugePressure bottleAfter) {}
+
+    /** Whether supplies stand in banks with names, so that these must be told apart. */
+    public boolean severalBanks() {
+        return supplies.stream().map(SupplyRow::bank).anyMatch(bank -> !bank.isEmpty());
+    }
 
     /** When the oldest of the bank's readings was taken; null without supplies. */
     public @Nullable Instant oldestReading() {

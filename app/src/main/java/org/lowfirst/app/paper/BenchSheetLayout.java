@@ -10,6 +10,7 @@ import org.lowfirst.app.paper.BenchSheet.NextFill;
 import org.lowfirst.app.paper.BenchSheet.SupplyRow;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.station.Reading;
+import org.lowfirst.station.Turn;
 
 /** The bank above, the bottles with their next steps below. */
 final class BenchSheetLayout {
@@ -34,8 +35,13 @@ final class BenchSheetLayout {
                 bank(paper),
                 Node.saying("h2", lettering.of("sheet.bottles")),
                 bottles(paper),
-                Node.saying("p", "small", lettering.of("sheet.steps.how")),
+                Node.saying("p", "small", lettering.of("sheet.steps.how") + from(paper)),
                 Parts.cautions(lettering));
+    }
+
+    private String from(BenchSheet paper) {
+        String bank = paper.from().isEmpty() ? lettering.of("bank.unnamed") : paper.from();
+        return paper.severalBanks() ? " " + lettering.of("sheet.from", "bank", bank) : "";
     }
 
     private Node bank(BenchSheet paper) {
@@ -44,8 +50,9 @@ final class BenchSheetLayout {
             return Node.saying("p", lettering.of("sheet.bank.none"));
         }
         PressureUnit unit = paper.units().pressure();
+        boolean several = paper.severalBanks();
         List<Node> rows =
-                paper.supplies().stream().map(row -> supply(row, unit)).toList();
+                paper.supplies().stream().map(row -> supply(row, unit, several)).toList();
         Node table = Node.of("table", "lines")
                 .add(
                         Parts.head(
@@ -62,11 +69,14 @@ final class BenchSheetLayout {
                 .add(table, Node.saying("p", "small", lettering.of("sheet.oldest", "time", lettering.full(oldest))));
     }
 
-    private Node supply(SupplyRow row, PressureUnit unit) {
+    private Node supply(SupplyRow row, PressureUnit unit, boolean several) {
         Reading reading = row.reading();
+        String bank = row.bank().isEmpty() ? lettering.of("bank.unnamed") : row.bank();
+        String standing = row.standing().turn() == Turn.BY_RANK ? "" : lettering.standing(row.standing());
+        String below = String.join(" ", several ? bank + "." : "", standing).strip();
         return Parts.row(
                 Node.of("td", "rank-cell").add(Node.saying("b", Integer.toString(row.rank()))),
-                Parts.strong(row.name()),
+                Parts.cell(row.name(), below),
                 Node.of("td", "figure").add(Node.saying("b", lettering.pressure(row.expected(), unit))),
                 Parts.figure(lettering.asRead(reading)),
                 Parts.cell(lettering.full(reading.at())),

@@ -16,6 +16,7 @@ import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.QuantityFormat;
 import org.lowfirst.station.Reading;
+import org.lowfirst.station.Standing;
 import org.lowfirst.station.StatedQuantity;
 import org.lowfirst.station.charges.Money;
 
@@ -77,6 +78,13 @@ final class Lettering {
     String temperature(Reading reading) {
         String typed = asTyped(reading.temperature());
         return reading.temperatureAssumed() ? of("temperature.assumed", "temperature", typed) : typed;
+    }
+
+    /** When a supply is opened, and why not by its rank. */
+    String standing(Standing standing) {
+        String key =
+                "standing." + standing.turn().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return of(key, "reason", standing.reason());
     }
 
     String money(Money money) {

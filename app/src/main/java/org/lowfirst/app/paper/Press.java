@@ -51,6 +51,10 @@ public final class Press {
         return new PrintedPaper(fileName(sheet, paper.heading()), pdf(page(sheet, paper.heading(), size), paper));
     }
 
+    Lettering lettering() {
+        return lettering;
+    }
+
     private String fileName(Sheet sheet, Heading heading) {
         return FileName.of(
                 lettering.of("file." + sheet.kind()), heading.bench(), lettering.date(heading.printedAt()), "pdf");

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.Function;
+import org.lowfirst.app.bench.BankView;
 import org.lowfirst.app.bench.Benches;
 import org.lowfirst.app.bench.JournalLine;
 import org.lowfirst.app.bench.SupplyView;
@@ -42,9 +43,10 @@ public final class PrintingPapers {
 
     /** A label for every supply of the bank. */
     public PrintedPaper supplyLabels(BenchId bench, PaperSize size) {
-        List<SupplyView> supplies = benches.keepingTheBank().bank(bench).supplies();
-        List<SupplyLabels.Label> labels =
-                supplies.stream().map(view -> label(view, supplies.size())).toList();
+        BankView bank = benches.keepingTheBank().bank(bench);
+        List<SupplyLabels.Label> labels = bank.supplies().stream()
+                .map(view -> label(view, bank.in(view.bank()).size()))
+                .toList();
         return press.print(new SupplyLabels(heading(bench), labels), size);
     }
 
@@ -53,6 +55,8 @@ public final class PrintingPapers {
         return new SupplyLabels.Label(
                 view.rank(),
                 of,
+                view.bank(),
+                view.standing(),
                 details.name(),
                 details.serial(),
                 details.waterVolume().stated(),
@@ -95,19 +99,22 @@ public final class PrintingPapers {
     public PrintedPaper benchSheet(BenchId id, PaperSize size) {
         Heading heading = heading(id);
         Bench bench = getBench(id);
-        NextFills next = new NextFills(bench, benches.planningAFill());
+        NextFills next = new NextFills(bench, benches.planningAFill(), press.lettering(), heading.printedAt());
         List<BenchSheet.SupplyRow> supplies = benches.keepingTheBank().bank(id).supplies().stream()
                 .map(PrintingPapers::supply)
                 .toList();
         List<BenchSheet.BottleRow> bottles =
                 inUse(id).stream().map(bottle -> bottle(bottle, next)).toList();
-        return press.print(new BenchSheet(heading, bench.settings().units(), supplies, bottles), size);
+        return press.print(
+                new BenchSheet(heading, bench.settings().units(), supplies, bench.usualBank(), bottles), size);
     }
 
     private static BenchSheet.SupplyRow supply(SupplyView view) {
         SupplyDetails details = view.supply().details();
         return new BenchSheet.SupplyRow(
+                view.bank(),
                 view.rank(),
+                view.standing(),
                 details.name(),
                 details.waterVolume().stated(),
                 view.estimate(),

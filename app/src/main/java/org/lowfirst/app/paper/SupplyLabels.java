@@ -2,6 +2,7 @@ package org.lowfirst.app.paper;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.station.Standing;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedVolume;
 
@@ -17,8 +18,10 @@ public record SupplyLabels(Heading heading, List<Label> labels) implements Paper
     }
 
     /**
-     * @param rank 1 = lowest pressure
-     * @param of how many supplies are ranked
+     * @param rank place in its bank, 1 = lowest pressure
+     * @param of how many supplies stand in its bank
+     * @param bank name of its bank; empty for the one without a name
+     * @param standing when it is opened
      * @param name how people at the bench call it
      * @param serial the stamped serial number, null when nobody read it
      * @param servicePressure as marked
@@ -26,6 +29,8 @@ public record SupplyLabels(Heading heading, List<Label> labels) implements Paper
     public record Label(
             int rank,
             int of,
+            String bank,
+            Standing standing,
             String name,
             @Nullable String serial,
             StatedVolume waterVolume,

@@ -40,14 +40,19 @@ final class SupplyLabelsLayout {
                                 "p",
                                 lettering.of("label.serial") + " "
                                         + (serial == null ? lettering.of("label.serial.none") : serial)));
-        String turn = Integer.toString(label.rank());
-        String of = Integer.toString(label.of());
+        String rankOf = label.bank().isEmpty() ? "label.rank-of" : "label.rank-of-bank";
         Node foot = Node.of("div", "turn")
                 .add(
                         Node.saying(
                                 "p",
-                                lettering.of(label.rank() == 1 ? "label.first" : "label.turn", "rank", turn) + " "
-                                        + lettering.of("label.rank-of", Map.of("rank", turn, "of", of, "day", day))),
+                                lettering.of(
+                                        rankOf,
+                                        Map.of(
+                                                "rank", Integer.toString(label.rank()),
+                                                "of", Integer.toString(label.of()),
+                                                "bank", label.bank(),
+                                                "day", day))),
+                        Node.saying("p", "standing", lettering.standing(label.standing())),
                         Node.saying("p", lettering.of("label.moves")));
         return Node.of("div", "label").add(rank, about, foot);
     }

@@ -15,9 +15,11 @@ import org.lowfirst.gas.TemperatureUnit;
 import org.lowfirst.gas.VolumeUnit;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.Reading;
+import org.lowfirst.station.Standing;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.station.StatedVolume;
+import org.lowfirst.station.Turn;
 import org.lowfirst.station.Units;
 import org.lowfirst.station.WaterVolume;
 import org.lowfirst.station.charges.Money;
@@ -43,6 +45,8 @@ final class Papers {
                         .mapToObj(rank -> new SupplyLabels.Label(
                                 rank,
                                 count,
+                                "",
+                                rank == 3 ? new Standing(Turn.TAGGED_OUT, "valve leaks") : Standing.BY_RANK,
                                 String.valueOf((char) ('A' + rank - 1)),
                                 rank == 2 ? null : "LM " + 4710 * rank,
                                 litres("50"),
@@ -71,11 +75,13 @@ final class Papers {
                 HEADING,
                 Units.METRIC,
                 supplies,
+                "",
                 IntStream.range(0, bottles).mapToObj(Papers::bottle).toList());
     }
 
     private static BenchSheet.SupplyRow supply(int rank, String name, String read, String expected) {
-        return new BenchSheet.SupplyRow(rank, name, litres("50"), gauge(expected), read(read, rank == 2));
+        Standing standing = rank == 3 ? new Standing(Turn.HELD_BACK, "for the squad") : Standing.BY_RANK;
+        return new BenchSheet.SupplyRow("", rank, standing, name, litres("50"), gauge(expected), read(read, rank == 2));
     }
 
     private static BenchSheet.BottleRow bottle(int number) {

@@ -28,6 +28,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Every paper as it comes out of the press, looked at by readers of PDF, pictures and codes that are not ours. */
@@ -70,15 +71,29 @@ final class PressTest {
     }
 
     @ParameterizedTest
-    @EnumSource(PaperSize.class)
-    void everyPaperFitsOneSheet(PaperSize size) throws IOException {
+    @CsvSource({"A4, en", "LETTER, en", "A4, de", "LETTER, de"})
+    void everyPaperFitsOneSheet(PaperSize size, String language) throws IOException {
+        Press inLanguage = Papers.press(Locale.forLanguageTag(language));
         for (Paper paper : Papers.all()) {
-            try (PDDocument document = document(paper, size)) {
+            byte[] pdf = inLanguage.print(paper, size).pdf();
+            try (PDDocument document = Loader.loadPDF(pdf)) {
                 assertThat(document.getNumberOfPages())
                         .as(paper.getClass().getSimpleName() + " on " + size)
                         .isEqualTo(1);
             }
+            String keep = System.getProperty("papers.keep");
+            if (keep != null) {
+                Files.write(
+                        Path.of(keep, language + "-" + paper.getClass().getSimpleName() + "-" + size + ".pdf"), pdf);
+            }
         }
+    }
+
+    @Test
+    void aSupplyThatMustNotBeOpenedSaysSoOnLabelAndSheet() throws IOException {
+        assertThat(text(Papers.labels(3)).replaceAll("\\s+", " "))
+                .contains("TAGGED OUT, NOT TO BE OPENED: valve leaks");
+        assertThat(text(Papers.sheet(1)).replaceAll("\\s+", " ")).contains("HELD BACK: for the squad");
     }
 
     @ParameterizedTest
@@ -172,16 +187,15 @@ final class PressTest {
 
     @Test
     void whatLooksLikeMarkupIsPrintedAsTyped() throws IOException {
-        SupplyLabels labels = new SupplyLabels(
-                Papers.HEADING,
-                List.of(new SupplyLabels.Label(
-                        1,
-                        1,
-                        "<b>&\"A\u0007",
-                        null,
-                        Papers.labels(1).labels().get(0).waterVolume(),
-                        Papers.labels(1).labels().get(0).servicePressure())));
-        assertThat(text(labels)).contains("<b>&\"A");
+        MonthStatement statement = Papers.statement();
+        MonthStatement odd = new MonthStatement(
+                statement.heading(),
+                "<b>&\"A\u0007",
+                statement.month(),
+                statement.currency(),
+                statement.gasUnit(),
+                statement.lines());
+        assertThat(text(odd)).contains("<b>&\"A");
     }
 
     @Test
@@ -224,12 +238,7 @@ final class PressTest {
     }
 
     private PDDocument document(Paper paper, PaperSize size) throws IOException {
-        byte[] pdf = press.print(paper, size).pdf();
-        String keep = System.getProperty("papers.keep");
-        if (keep != null) {
-            Files.write(Path.of(keep, paper.getClass().getSimpleName() + "-" + size + ".pdf"), pdf);
-        }
-        return Loader.loadPDF(pdf);
+        return Loader.loadPDF(press.print(paper, size).pdf());
     }
 
     /** The first page as a PNG, written to a file and read again. */
