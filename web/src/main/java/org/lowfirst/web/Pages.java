@@ -38,6 +38,11 @@ import org.lowfirst.web.papers.PaperPages;
 import org.lowfirst.web.papers.PapersPages;
 import org.lowfirst.web.past.PastFillPages;
 import org.lowfirst.web.people.PeoplePages;
+import org.lowfirst.web.ready.GroupsPages;
+import org.lowfirst.web.ready.PlacePages;
+import org.lowfirst.web.ready.ReadyPages;
+import org.lowfirst.web.ready.RefillPages;
+import org.lowfirst.web.ready.ShiftReadingPages;
 import org.lowfirst.web.server.HealthPage;
 import org.lowfirst.web.server.PageRouting;
 import org.lowfirst.web.server.SecurityRules;
@@ -76,6 +81,11 @@ import org.springframework.context.annotation.Import;
     HubPages.class,
     SettingsPages.class,
     PeoplePages.class,
+    ReadyPages.class,
+    ShiftReadingPages.class,
+    RefillPages.class,
+    GroupsPages.class,
+    PlacePages.class,
     DuePages.class,
     EquipmentPages.class,
     BankPages.class,
