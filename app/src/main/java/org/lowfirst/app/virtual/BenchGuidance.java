@@ -23,7 +23,6 @@ import org.lowfirst.station.Command.StartFill;
 import org.lowfirst.station.EntryKey;
 import org.lowfirst.station.FillId;
 import org.lowfirst.station.Reading;
-import org.lowfirst.station.Rule;
 import org.lowfirst.station.Stage;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedTemperature;
@@ -142,7 +141,7 @@ public final class BenchGuidance implements Guidance {
         EntryKey key = new EntryKey(ids.next());
         Recording recording = sending.send(new Submission(key, author, null, false));
         if (recording instanceof Recording.NotRecorded refused
-                && refused.refused().rule() == Rule.BOTTLE_FELL) {
+                && refused.refused().confirmable()) {
             recording = sending.send(new Submission(key, author, null, true));
         }
         if (!(recording instanceof Recording.Recorded)) {
