@@ -99,6 +99,39 @@ final class GaugesPageTest {
     }
 
     @Test
+    void aSpareGaugeCanBeNamedForAReading() {
+        described(PANEL);
+        assertThat(page("/readings").document().select("#gauge")).isEmpty();
+        described(Map.of(
+                "name",
+                "Spare",
+                "use",
+                "spare",
+                "unit",
+                "bar",
+                "scale",
+                "315",
+                "division",
+                "1",
+                "class",
+                "0.6",
+                "who",
+                "Tom Reed"));
+        Page readings = page("/readings");
+        String field = readings.document().select("label").stream()
+                .filter(label -> label.text().contains("· C"))
+                .map(label -> label.attr("for"))
+                .findFirst()
+                .orElseThrow();
+        Page saved = browser.submit(
+                readings,
+                readings.find("form[action$=/readings]"),
+                Map.of(field, "188", "gauge", "Spare", "who", "Tom Reed"));
+        assertThat(saved.status()).as(text(saved)).isEqualTo(200);
+        assertThat(text(page("/journal"))).contains("Supply C read 188 bar.");
+    }
+
+    @Test
     void aNewSupplyAndABottleCannotReadMoreThanTheirGaugesHold() {
         described(PANEL);
         Page fresh = page("/supplies/new");

@@ -37,6 +37,15 @@ final class ReflowBrowserTest {
             "/at/larkmoor/statements",
             "/at/larkmoor/costs",
             "/at/larkmoor/rent",
+            "/at/larkmoor/gauges",
+            "/at/larkmoor/gauges/one",
+            "/at/larkmoor/settle",
+            "/at/larkmoor/settle?bottle=m-03&reading=180&gas=50",
+            "/at/larkmoor/temperatures?cylinder=b.m-03&reading=150&temperature=15",
+            "/at/larkmoor/temperatures?reading=150&temperature=-300",
+            "/at/larkmoor/leak-check",
+            "/at/larkmoor/warm-stops",
+            "/at/larkmoor/supplies/s-A/delivery",
             "/at/larkmoor/nowhere");
 
     /** The demo bench has more of everything; it comes and goes in one step. */

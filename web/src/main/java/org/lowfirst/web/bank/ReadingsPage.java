@@ -12,6 +12,7 @@ import org.lowfirst.web.words.Words;
  *
  * @param place the bench
  * @param rows one per supply, rank 1 first
+ * @param gauges gauges to choose from; empty when there is one only
  * @param usual the temperature that stands in when none is typed, e.g. "20 C"
  * @param unit symbols of the units of pressure and temperature
  * @param form what was typed
@@ -19,11 +20,19 @@ import org.lowfirst.web.words.Words;
  * @param saved names of the supplies whose readings were just saved, when others were refused
  */
 public record ReadingsPage(
-        Place place, List<Row> rows, String usual, UnitWords unit, Form form, String key, List<String> saved)
+        Place place,
+        List<Row> rows,
+        List<String> gauges,
+        String usual,
+        UnitWords unit,
+        Form form,
+        String key,
+        List<String> saved)
         implements Page {
 
     public ReadingsPage {
         rows = List.copyOf(rows);
+        gauges = List.copyOf(gauges);
         saved = List.copyOf(saved);
     }
 

@@ -9,6 +9,8 @@ import org.lowfirst.app.bench.SupplyView;
 import org.lowfirst.app.honest.CylinderNow;
 import org.lowfirst.app.honest.ReadingHistory;
 import org.lowfirst.station.Command.TakeReading;
+import org.lowfirst.station.GaugeDetails;
+import org.lowfirst.station.GaugeUse;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.web.bank.ReadingsPage.Row;
@@ -88,7 +90,8 @@ public final class ReadingsPages {
                     .take(
                             now.id(),
                             new TakeReading(
-                                    reading.supply().supply().id(), now.reading(reading.pressure(), temperature)),
+                                    reading.supply().supply().id(),
+                                    now.reading(reading.pressure(), temperature, gauge(now, typed))),
                             sender.submission(reading.supply().supply().id().value()));
             String fault = workplace.fault(recording);
             String field = field(reading.supply());
@@ -117,7 +120,14 @@ public final class ReadingsPages {
                 now.bench().settings().surroundings().usualTemperature().temperature());
         UnitWords unit = new UnitWords(figures.pressureUnit(), figures.temperatureUnit());
         return new ReadingsPage(
-                now.place(), rows, usual, unit, form, workplace.ids().next(), saved);
+                now.place(),
+                rows,
+                gauges(now),
+                usual,
+                unit,
+                form,
+                workplace.ids().next(),
+                saved);
     }
 
     private static String expected(BenchNow now, ReadingHistory history, SupplyView view) {
@@ -126,6 +136,21 @@ public final class ReadingsPages {
                 .map(CylinderNow::showsWithin)
                 .map(within -> Standing.spread(now, reading, within))
                 .orElse(reading);
+    }
+
+    /** Gauges that may have been read besides the one usually read on supplies. */
+    private static List<String> gauges(BenchNow now) {
+        boolean usual = now.bench().gauges().values().stream().anyMatch(gauge -> gauge.use() == GaugeUse.SUPPLIES);
+        List<String> names = now.bench().gauges().values().stream()
+                .filter(gauge -> gauge.use() != GaugeUse.BOTTLES)
+                .map(GaugeDetails::name)
+                .toList();
+        return names.size() > (usual ? 1 : 0) ? names : List.of();
+    }
+
+    private static @Nullable String gauge(BenchNow now, Form typed) {
+        String name = typed.value("gauge");
+        return gauges(now).contains(name) ? name : null;
     }
 
     private List<SupplyView> supplies(BenchNow now) {

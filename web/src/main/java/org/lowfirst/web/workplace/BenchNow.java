@@ -57,8 +57,13 @@ public record BenchNow(Bench bench, Words words, Times times, Instant now) {
 
     /** What a gauge showed just now; without a temperature the bench's usual one stands in and is marked as assumed. */
     public Reading reading(StatedPressure pressure, @Nullable StatedTemperature temperature) {
+        return reading(pressure, temperature, null);
+    }
+
+    /** @param gauge name of the gauge it was read off; null for the one usually read there */
+    public Reading reading(StatedPressure pressure, @Nullable StatedTemperature temperature, @Nullable String gauge) {
         StatedTemperature usual = bench.settings().surroundings().usualTemperature();
-        return new Reading(pressure, now, temperature == null ? usual : temperature, temperature == null, null);
+        return new Reading(pressure, now, temperature == null ? usual : temperature, temperature == null, gauge);
     }
 
     /** What is wrong with a reading beyond the scale of the gauge that is read there; empty when nothing is. */
