@@ -72,7 +72,7 @@ final class JournalPageTest {
 
     @Test
     void entriesAreFoundByWhatTheyAreAbout() {
-        assertThat(sentences(search("group", "corrections"))).hasSize(1);
+        assertThat(sentences(search("group", "corrections"))).hasSize(2);
         assertThat(sentences(search("group", "bottles"))).hasSize(13);
     }
 

@@ -22,11 +22,13 @@ public final class FactLines {
 
     private static final Pattern TIME = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9:.]{12}Z");
 
+    private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
+
     private FactLines() {}
 
     /**
      * @param name of the file, for messages
-     * @param shift added to every time in the file
+     * @param shift added to every time in the file, its whole days to every day
      * @throws IllegalArgumentException when a line is not such a fact, with file, line and column
      */
     public static List<FactLine> read(String name, InputStream in, Duration shift) throws IOException {
@@ -82,6 +84,8 @@ public final class FactLines {
             return list.stream().map(element -> shiftedValue(element, shift)).toList();
         } else if (value instanceof String text && TIME.matcher(text).matches()) {
             return TimeText.write(Parts.instant(text).plus(shift));
+        } else if (value instanceof String text && DAY.matcher(text).matches()) {
+            return Parts.day(text).plusDays(shift.toDays()).toString();
         }
         return value;
     }

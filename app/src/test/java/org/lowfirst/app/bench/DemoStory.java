@@ -62,7 +62,13 @@ final class DemoStory {
     private static final LocalDate FIRST_DAY = LoadingTheDemoBench.DAY_AFTER.minusDays(24);
     private static final List<String> PEOPLE = List.of("Wren", "Tobias", "Ingrid");
 
+    /** A fill entered afterwards with a slip, and one that a guest pays for. */
+    private static final int SLIPPED = 7;
+
+    private static final int BILLED = 9;
+
     private final Benches benches;
+    private final DemoMoney money;
     private final SetClock clock;
     private final Random random = new Random(1903);
     private int keys;
@@ -72,6 +78,7 @@ final class DemoStory {
     DemoStory(Benches benches, SetClock clock) {
         this.benches = benches;
         this.clock = clock;
+        this.money = new DemoMoney(benches, BENCH, clock);
     }
 
     List<String> tell() {
@@ -111,6 +118,7 @@ final class DemoStory {
         register("Dotterel", "Oona", "2", 150, 52);
         register("Pipit", "Ruben", "3", 150, 77);
         register("Old blue", "Club", "5", 150, 30);
+        money.agree(FIRST_DAY);
     }
 
     private void day(LocalDate day, int number) {
@@ -129,6 +137,10 @@ final class DemoStory {
         }
         if (number == 12) {
             exchange("E", "QM 2391", 187);
+            money.pay(day, "QM 2391");
+        }
+        if (number == 22) {
+            money.bill(day, FIRST_DAY, "QM 2217", "QM 0098");
         }
         if (number == 19) {
             exchange("F", "QM 2402", 198);
@@ -155,9 +167,12 @@ final class DemoStory {
         if (fills % 4 == 3 && !brokenOff) {
             clock.forward(Duration.ofMinutes(25));
             Reading after = reads(rounded(plan.fill().finalReading()));
-            recorded(benches.guidingAFill()
-                    .recordFill(
-                            BENCH, new RecordFill(id, bottle.id(), target, before, after, List.of()), submission()));
+            RecordFill right = new RecordFill(id, bottle.id(), target, before, after, List.of());
+            if (fills == SLIPPED) {
+                money.slip(right, submission());
+            } else {
+                recorded(benches.guidingAFill().recordFill(BENCH, right, submission()));
+            }
             return;
         }
         guided(id, bottle, target, before, plan, brokenOff);
@@ -186,6 +201,9 @@ final class DemoStory {
         }
         clock.forward(Duration.ofMinutes(3));
         recorded(benches.guidingAFill().finish(BENCH, new FinishFill(id, reads(last)), submission()));
+        if (fills == BILLED) {
+            money.guest(id);
+        }
     }
 
     private void readTheBank() {

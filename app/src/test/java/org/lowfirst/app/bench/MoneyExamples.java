@@ -53,12 +53,29 @@ final class MoneyExamples {
     }
 
     static MoneyFact.RentAgreed rent(String perDay) {
-        return new MoneyFact.RentAgreed(DAY, new StatedRent(euro(perDay), rounding(), DayCount.BOTH_ENDS, 0));
+        return rent(DAY, perDay);
+    }
+
+    static MoneyFact.RentAgreed rent(LocalDate from, String perDay) {
+        return new MoneyFact.RentAgreed(from, new StatedRent(euro(perDay), rounding(), DayCount.BOTH_ENDS, 0));
     }
 
     static MoneyFact.RentBilled billed(
             String bill, String serial, LocalDate from, LocalDate to, int days, String perDay, String amount) {
-        return new MoneyFact.RentBilled(bill, DAY, new BilledStay(serial, from, to, days, euro(perDay), euro(amount)));
+        return billed(bill, DAY, serial, from, to, days, perDay, amount);
+    }
+
+    static MoneyFact.RentBilled billed(
+            String bill,
+            LocalDate billedOn,
+            String serial,
+            LocalDate from,
+            LocalDate to,
+            int days,
+            String perDay,
+            String amount) {
+        return new MoneyFact.RentBilled(
+                bill, billedOn, new BilledStay(serial, from, to, days, euro(perDay), euro(amount)));
     }
 
     static StatedMoney euro(String amount) {

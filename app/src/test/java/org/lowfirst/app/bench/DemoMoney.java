@@ -1,0 +1,88 @@
+package org.lowfirst.app.bench;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import org.lowfirst.station.BenchId;
+import org.lowfirst.station.Command.RecordFill;
+import org.lowfirst.station.CostKind;
+import org.lowfirst.station.EntryKey;
+import org.lowfirst.station.FillId;
+import org.lowfirst.station.MoneyFact;
+import org.lowfirst.station.Reading;
+import org.lowfirst.station.StatedPressure;
+
+/** The accounts in the story of the demo bench. All of it is entered by one person at the time the story has come to. */
+final class DemoMoney {
+
+    private final Benches benches;
+    private final BenchId bench;
+    private final SetClock clock;
+    private int keys;
+
+    DemoMoney(Benches benches, BenchId bench, SetClock clock) {
+        this.benches = benches;
+        this.bench = bench;
+        this.clock = clock;
+    }
+
+    /** Prices and rent. */
+    void agree(LocalDate day) {
+        enter(MoneyExamples.tariff(day, "0.011", "1.50", "20"));
+        enter(MoneyExamples.rent(day, "0.25"));
+    }
+
+    /** Gas, delivery and deposit of one supply. */
+    void pay(LocalDate day, String serial) {
+        enter(MoneyExamples.cost(CostKind.CONTENT, day, serial, "46.00"));
+        enter(MoneyExamples.cost(CostKind.DELIVERY, day, null, "18.50"));
+        enter(MoneyExamples.cost(CostKind.DEPOSIT_PAID, day, serial, "80.00"));
+    }
+
+    /** Two lines of one bill: the first charges a supply on days after it had left. */
+    void bill(LocalDate day, LocalDate from, String left, String here) {
+        int days = day.getDayOfMonth() - from.getDayOfMonth() + 1;
+        String amount =
+                new BigDecimal("0.25").multiply(BigDecimal.valueOf(days)).toPlainString();
+        enter(MoneyExamples.billed("R-104", day, left, from, day, days, "0.25", amount));
+        enter(MoneyExamples.billed("R-104", day, here, from, day, days, "0.25", amount));
+    }
+
+    void guest(FillId fill) {
+        enter(new MoneyFact.FillBilled(fill, "R. Vane", true));
+    }
+
+    /** A fill entered with a start that is 30 too high, and put right at once. */
+    void slip(RecordFill right, Submission submission) {
+        Reading before = right.before();
+        StatedPressure high = new StatedPressure(
+                before.pressure().value().add(BigDecimal.valueOf(30)),
+                before.pressure().unit());
+        Reading typed = new Reading(high, before.at(), before.temperature(), false, null);
+        RecordFill slip =
+                new RecordFill(right.fill(), right.bottle(), right.target(), typed, right.after(), right.stages());
+        long seq = recorded(benches.guidingAFill().recordFill(bench, slip, submission));
+        recorded(benches.correctingAnEntry()
+                .replace(
+                        bench,
+                        seq,
+                        "typed the start 30 too high",
+                        right.fact(),
+                        new Submission(key(), "Ingrid", null, false)));
+    }
+
+    private void enter(MoneyFact fact) {
+        recorded(benches.keepingAccounts().enter(bench, fact, new Submission(key(), "Ingrid", clock.instant(), false)));
+    }
+
+    private EntryKey key() {
+        keys++;
+        return new EntryKey("money-" + keys);
+    }
+
+    private static long recorded(Recording recording) {
+        if (recording instanceof Recording.Recorded recorded) {
+            return recorded.entries().get(0).seq();
+        }
+        throw new AssertionError(recording);
+    }
+}
