@@ -72,7 +72,7 @@ final class Visitor implements AutoCloseable {
 
     /** Waits for words anywhere in the page. */
     void reads(String words) {
-        page.locator("main").getByText(words).first().waitFor();
+        page.locator("main").getByText(words).locator("visible=true").first().waitFor();
     }
 
     String text() {
