@@ -29,8 +29,12 @@ record JournalSource(Recorder recorder, GasCount count) implements BenchSource {
 
     @Override
     public List<Banked> listBank(BenchId bench, Temperature temperature) {
-        BenchState state = recorder.getState(bench);
-        return BankNow.of(state, state.bench().usualBank(), temperature, count).supplies().stream()
+        return listBank(bench, recorder.getState(bench).bench().usualBank(), temperature);
+    }
+
+    @Override
+    public List<Banked> listBank(BenchId bench, String bank, Temperature temperature) {
+        return BankNow.of(recorder.getState(bench), bank, temperature, count).supplies().stream()
                 .filter(shown -> shown.standing().turn().planned())
                 .map(shown -> new Banked(shown.supply(), shown.reading()))
                 .toList();

@@ -26,6 +26,9 @@ public interface BenchSource {
     /** The supplies of the usual bank that may be planned with, at one temperature, lowest first. */
     List<Banked> listBank(BenchId bench, Temperature temperature);
 
+    /** The same of one of several banks, by its name. */
+    List<Banked> listBank(BenchId bench, String bank, Temperature temperature);
+
     /** What is in the cylinders. */
     EquationOfState gas();
 

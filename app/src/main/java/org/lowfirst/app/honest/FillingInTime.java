@@ -44,13 +44,25 @@ public final class FillingInTime {
      * @param target settled reading wanted; null for as full as the marking allows
      * @param temperature of the bench; null for its usual one
      * @param rate how fast the gauge is let rise; null for the slowest of the published limits
+     * @param bank name of the bank to fill from; null for the usual one
      */
     public record Wish(
             BottleId bottle,
             GaugePressure reading,
             @Nullable GaugePressure target,
             @Nullable Temperature temperature,
-            @Nullable RiseRate rate) {}
+            @Nullable RiseRate rate,
+            @Nullable String bank) {
+
+        public Wish(
+                BottleId bottle,
+                GaugePressure reading,
+                @Nullable GaugePressure target,
+                @Nullable Temperature temperature,
+                @Nullable RiseRate rate) {
+            this(bottle, reading, target, temperature, rate, null);
+        }
+    }
 
     /** Published limits of the rise with their sources, slowest first. */
     public List<RiseLimit> limits() {
@@ -103,7 +115,8 @@ public final class FillingInTime {
         Bench bench = source.getStanding(id).bench();
         Temperature usual = bench.settings().surroundings().usualTemperature().temperature();
         Temperature temperature = wish.temperature() == null ? usual : wish.temperature();
-        Answer<List<TimedSupply>> bank = bank(id, temperature);
+        Answer<List<TimedSupply>> bank = bank(
+                wish.bank() == null ? source.listBank(id, temperature) : source.listBank(id, wish.bank(), temperature));
         Answer<RatedBottle> bottle =
                 WarmDesk.bottle(bench.getBottle(wish.bottle()).details(), null);
         return bank.then(supplies -> bottle.map(rated -> new FillInTimeRequest(
@@ -117,9 +130,9 @@ public final class FillingInTime {
                 Pace.steady(rate(wish)))));
     }
 
-    private Answer<List<TimedSupply>> bank(BenchId id, Temperature temperature) {
+    private static Answer<List<TimedSupply>> bank(List<BenchSource.Banked> found) {
         List<TimedSupply> supplies = new ArrayList<>();
-        for (BenchSource.Banked banked : source.listBank(id, temperature)) {
+        for (BenchSource.Banked banked : found) {
             Answer<TimedSupply> supply = WarmDesk.supply(banked.supply().details(), banked.reading());
             if (!(supply instanceof Answer.Given<TimedSupply> given)) {
                 return supply.map(List::of);

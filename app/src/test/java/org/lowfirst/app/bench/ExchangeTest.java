@@ -3,6 +3,7 @@ package org.lowfirst.app.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -16,16 +17,22 @@ import org.lowfirst.planning.Step;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Command.ConnectSupply;
 import org.lowfirst.station.Command.RemoveSupply;
+import org.lowfirst.station.CostKind;
 import org.lowfirst.station.Delivery;
 import org.lowfirst.station.Entry;
 import org.lowfirst.station.EntryKey;
 import org.lowfirst.station.Fact;
+import org.lowfirst.station.MoneyFact;
 import org.lowfirst.station.Refused;
 import org.lowfirst.station.Rule;
 import org.lowfirst.station.Stand;
 import org.lowfirst.station.StandFact;
+import org.lowfirst.station.StatedCost;
+import org.lowfirst.station.StatedMoney;
+import org.lowfirst.station.Supply;
 import org.lowfirst.station.SupplyDetails;
 import org.lowfirst.station.SupplyId;
+import org.lowfirst.station.charges.Money;
 
 /**
  * The bank that cannot reach, then an exchange. Pressures and counts: an invented scenario computed with CoolProp 8.0.0 (Schmidt
@@ -164,6 +171,38 @@ class ExchangeTest {
         SupplyId p2 = takeIn("P2", "200");
         BankView bank = station.benches.keepingTheBank().bank(Station.BENCH);
         assertThat(bank.in("trailer")).extracting(view -> view.supply().id()).containsExactly(p2);
+    }
+
+    /** 2,290.9 L of the 10,642.4 L of a full one at 200 bar and 15 C (CoolProp 8.0.0), so 21.53 % of what was paid. */
+    @Test
+    void whatGoesBackIsPricedByTheLatestFillingPaidFor() {
+        Supply leaving = station.benches
+                .keepingTheBank()
+                .bank(Station.BENCH)
+                .supplies()
+                .get(0)
+                .supply();
+        assertThat(exchanging().returned(Station.BENCH, leaving).paid()).isNull();
+        paid("80.00", "2026-06-01");
+        paid("100.00", "2026-06-02");
+        Money paid = Objects.requireNonNull(
+                exchanging().returned(Station.BENCH, leaving).paid());
+        assertThat(paid.currency().getCurrencyCode()).isEqualTo("EUR");
+        assertThat(paid.amount().doubleValue()).isCloseTo(21.53, within(0.011));
+    }
+
+    private void paid(String amount, String day) {
+        station.recorded(station.benches
+                .keepingAccounts()
+                .enter(
+                        Station.BENCH,
+                        new MoneyFact.CostEntered(new StatedCost(
+                                CostKind.CONTENT,
+                                LocalDate.parse(day),
+                                null,
+                                new StatedMoney(new BigDecimal(amount), "EUR"),
+                                "")),
+                        station.submission()));
     }
 
     @Test

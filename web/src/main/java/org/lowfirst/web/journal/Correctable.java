@@ -17,6 +17,9 @@ final class Correctable {
     static final String AFTER = "after";
     static final String SUPPLY_AFTER = "supply";
 
+    static final String FIRST = "first";
+    static final String SECOND = "second";
+
     private Correctable() {}
 
     /** The readings that can be given anew, in the order to show them; empty when there are none. */
@@ -41,6 +44,9 @@ final class Correctable {
         } else if (fact instanceof Fact.FillRecorded recorded) {
             readings.put(BEFORE, recorded.before().pressure());
             readings.put(AFTER, recorded.after().pressure());
+        } else if (fact instanceof Fact.TwoOpenedTogether together) {
+            put(readings, FIRST, together.firstAfter());
+            put(readings, SECOND, together.secondAfter());
         } else if (fact instanceof Fact.EntryCorrected corrected && corrected.replacement() != null) {
             return of(corrected.replacement());
         }
@@ -83,10 +89,27 @@ final class Correctable {
                     changed(recorded.after(), anew.get(AFTER)),
                     List.copyOf(recorded.stages()));
         }
+        if (fact instanceof Fact.TwoOpenedTogether together) {
+            return new Fact.TwoOpenedTogether(
+                    together.first(),
+                    together.second(),
+                    changedIfRead(together.firstAfter(), anew.get(FIRST)),
+                    changedIfRead(together.secondAfter(), anew.get(SECOND)));
+        }
         if (fact instanceof Fact.EntryCorrected corrected && corrected.replacement() != null) {
             return with(corrected.replacement(), anew);
         }
         throw new IllegalArgumentException("The fact (" + fact.getClass().getSimpleName() + ") must hold a reading.");
+    }
+
+    private static void put(Map<String, StatedPressure> readings, String field, @Nullable Reading reading) {
+        if (reading != null) {
+            readings.put(field, reading.pressure());
+        }
+    }
+
+    private static @Nullable Reading changedIfRead(@Nullable Reading reading, @Nullable StatedPressure pressure) {
+        return reading == null ? null : changed(reading, pressure);
     }
 
     private static Stage changed(Stage stage, Map<String, StatedPressure> anew) {

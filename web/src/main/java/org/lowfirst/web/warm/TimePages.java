@@ -60,7 +60,10 @@ public final class TimePages {
                 before.gauge(),
                 target.gauge(),
                 temperature == null ? null : temperature.temperature(),
-                RiseRate.perMinute(rise.value().doubleValue(), rise.unit()));
+                RiseRate.perMinute(rise.value().doubleValue(), rise.unit()),
+                now.bench().bankNames().contains(typed.getOrDefault("bank", ""))
+                        ? typed.getOrDefault("bank", "")
+                        : null);
         return shown(now, bottle, reader, filling, wish);
     }
 
