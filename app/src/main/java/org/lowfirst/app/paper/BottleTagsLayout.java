@@ -2,6 +2,8 @@ package org.lowfirst.app.paper;
 
 import org.lowfirst.app.paper.BottleTags.Tag;
 import org.lowfirst.station.StatedPressure;
+import org.lowfirst.station.due.DueItem;
+import org.lowfirst.station.due.DueKind;
 
 /** Ten tags to a sheet, to be cut apart. */
 final class BottleTagsLayout {
@@ -37,6 +39,11 @@ final class BottleTagsLayout {
                                 lettering.of("tag.marked", "marked", lettering.asTyped(tag.servicePressure()))));
         if (usual != null) {
             about.add(Node.saying("p", lettering.of("tag.usual", "usual", lettering.asTyped(usual))));
+        }
+        DueItem due = tag.due();
+        if (due != null) {
+            String key = due.kind() == DueKind.CYLINDER_LIFE ? "tag.life" : "tag.test";
+            about.add(Node.saying("p", lettering.of(key, "day", lettering.day(due.lastDay()))));
         }
         return Node.of("div", "tag")
                 .add(

@@ -42,6 +42,11 @@ final class FillStory {
                 .filter(story -> story.bottle != null);
     }
 
+    /** @return nothing when there is no such fill, or it was taken back */
+    static Optional<FillStory> find(Journal journal, BenchId bench, FillId fill) {
+        return Optional.of(follow(journal, bench, fill)).filter(story -> story.bottle != null);
+    }
+
     private static Optional<FillId> findFill(Journal journal, BenchId bench, long seq) {
         Entry entry = journal.findEntry(bench, seq)
                 .map(StoredEntry::entry)

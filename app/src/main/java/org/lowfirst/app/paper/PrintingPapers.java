@@ -2,6 +2,7 @@ package org.lowfirst.app.paper;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.NoSuchElementException;
@@ -16,10 +17,13 @@ import org.lowfirst.station.BenchId;
 import org.lowfirst.station.Bottle;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.BottleId;
+import org.lowfirst.station.FillId;
 import org.lowfirst.station.LocalHelp;
 import org.lowfirst.station.Stage;
 import org.lowfirst.station.SupplyDetails;
 import org.lowfirst.station.SupplyId;
+import org.lowfirst.station.due.DueItem;
+import org.lowfirst.station.due.DueKind;
 
 /**
  * Prints what a bench needs on paper, as its journal stands now. Thread-safe. Every method that is given a bench throws
@@ -79,19 +83,26 @@ public final class PrintingPapers {
     }
 
     private PrintedPaper tags(BenchId bench, List<Bottle> bottles, Function<BottleId, String> address, PaperSize size) {
+        List<DueItem> due = benches.askingWhatIsDue().sheet(bench).list().items();
         List<BottleTags.Tag> tags = bottles.stream()
-                .map(bottle -> tag(bottle.details(), address.apply(bottle.id())))
+                .map(bottle -> tag(bottle.details(), due, address.apply(bottle.id())))
                 .toList();
         return press.print(new BottleTags(heading(bench), tags), size);
     }
 
-    private static BottleTags.Tag tag(BottleDetails details, String address) {
+    private static BottleTags.Tag tag(BottleDetails details, List<DueItem> due, String address) {
+        DueItem first = due.stream()
+                .filter(item -> item.subject().equals(details.name()))
+                .filter(item -> item.kind() == DueKind.CYLINDER_TEST || item.kind() == DueKind.CYLINDER_LIFE)
+                .min(Comparator.comparing(DueItem::lastDay))
+                .orElse(null);
         return new BottleTags.Tag(
                 details.name(),
                 details.owner(),
                 details.waterVolume().stated(),
                 details.servicePressure(),
                 details.usualTarget(),
+                first,
                 address);
     }
 
@@ -149,6 +160,11 @@ public final class PrintingPapers {
      */
     public Optional<PrintedPaper> findFillRecord(BenchId bench, long seq, PaperSize size) {
         return FillStory.find(benches.journal(), bench, seq).map(story -> press.print(record(bench, story), size));
+    }
+
+    /** The record of a fill; nothing when there is no such fill, or it was taken back. */
+    public Optional<PrintedPaper> findFillRecord(BenchId bench, FillId fill, PaperSize size) {
+        return FillStory.find(benches.journal(), bench, fill).map(story -> press.print(record(bench, story), size));
     }
 
     private FillRecord record(BenchId id, FillStory story) {

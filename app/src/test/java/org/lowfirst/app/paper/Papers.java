@@ -23,6 +23,8 @@ import org.lowfirst.station.Turn;
 import org.lowfirst.station.Units;
 import org.lowfirst.station.WaterVolume;
 import org.lowfirst.station.charges.Money;
+import org.lowfirst.station.due.DueItem;
+import org.lowfirst.station.due.DueKind;
 
 /** One paper of every kind, of an invented bench. */
 final class Papers {
@@ -64,6 +66,9 @@ final class Papers {
                                 litres("5"),
                                 bar("200"),
                                 i == 1 ? bar("150") : null,
+                                i == 1
+                                        ? new DueItem(DueKind.CYLINDER_TEST, "M-03", LocalDate.of(2028, 6, 30), "stamp")
+                                        : null,
                                 i == 1 ? ADDRESS : ADDRESS + i))
                         .toList());
     }

@@ -173,6 +173,11 @@ final class PressTest {
     }
 
     @Test
+    void aTagSaysWhenTheBottleIsToBeTested() throws IOException {
+        assertThat(text(Papers.tags(2))).containsOnlyOnce("Next test by 30 Jun 2028");
+    }
+
+    @Test
     void theStatementAddsUpExactly() throws IOException {
         assertThat(text(Papers.statement()))
                 .contains("November 2026", "8.40 EUR", "-8.40 EUR", "7.73 EUR")

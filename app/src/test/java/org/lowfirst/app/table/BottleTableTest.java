@@ -151,6 +151,31 @@ final class BottleTableTest {
                 .contains("501", "500");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de"})
+    void everyHeadingThatIsWrittenIsRecognisedAgain(String language) {
+        List<String> headings = new Headings(
+                        java.util.Locale.forLanguageTag(language),
+                        bench.bench().settings().units())
+                .of(TableKind.BOTTLES);
+        assertThat(headings)
+                .allSatisfy(heading -> assertThat(KnownHeadings.find(heading)).isPresent());
+        assertThat(headings.stream()
+                        .map(heading ->
+                                KnownHeadings.find(heading).orElseThrow().column()))
+                .containsExactly(
+                        BottleColumn.ID,
+                        BottleColumn.NAME,
+                        BottleColumn.OWNER,
+                        BottleColumn.VOLUME,
+                        BottleColumn.KNOWN_BY,
+                        BottleColumn.SOURCE,
+                        BottleColumn.MARKED,
+                        BottleColumn.MATERIAL,
+                        BottleColumn.USUAL,
+                        BottleColumn.RETIRED);
+    }
+
     @Test
     void headingsThatAreNotKnownAreNamed() {
         Pasted.Table table = (Pasted.Table) new ReadingPastedBottles(java.util.Locale.ENGLISH)

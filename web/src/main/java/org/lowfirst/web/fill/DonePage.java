@@ -22,6 +22,7 @@ import org.lowfirst.web.words.Words;
  * @param balance what left the supplies against what entered the bottle
  * @param payer who pays; null when the bench charges nothing
  * @param link page of the bottle
+ * @param record address of its record on paper
  */
 public record DonePage(
         Place place,
@@ -33,7 +34,8 @@ public record DonePage(
         List<String> stages,
         BalanceLine balance,
         @Nullable PayerPart payer,
-        String link)
+        String link,
+        String record)
         implements Page {
 
     public DonePage {

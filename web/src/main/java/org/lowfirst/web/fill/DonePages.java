@@ -64,7 +64,8 @@ public final class DonePages {
                         stages,
                         balance(now, fill),
                         new Payers(workplace).findPart(now, new FillId(fill), Payers.DONE),
-                        now.place().path("/bottles/" + told.bottle())));
+                        now.place().path("/bottles/" + told.bottle()),
+                        now.place().path("/papers/record-of/" + fill)));
     }
 
     private BalanceLine balance(BenchNow now, String fill) {

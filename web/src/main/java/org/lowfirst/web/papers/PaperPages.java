@@ -4,10 +4,12 @@ import java.util.Locale;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.lowfirst.app.paper.PaperSize;
 import org.lowfirst.app.paper.PrintedPaper;
 import org.lowfirst.app.paper.PrintingPapers;
 import org.lowfirst.station.BottleId;
+import org.lowfirst.station.FillId;
 import org.lowfirst.web.form.Form;
 import org.lowfirst.web.view.Attachment;
 import org.lowfirst.web.view.NoSuchThing;
@@ -22,6 +24,8 @@ import org.springframework.web.servlet.View;
 /** The papers themselves, as PDF. */
 @Controller
 public final class PaperPages {
+
+    private static final Pattern FILL = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,63}");
 
     private final Workplace workplace;
 
@@ -89,6 +93,19 @@ public final class PaperPages {
         return record(now, entry, size(size, now))
                 .map(PaperPages::shown)
                 .orElseThrow(() -> new NoSuchThing("fill of entry " + entry));
+    }
+
+    /** @param fill id of the fill */
+    @GetMapping("/at/{bench}/papers/record-of/{fill}")
+    View recordOf(@PathVariable String bench, @PathVariable String fill, @RequestParam(defaultValue = "") String size) {
+        BenchNow now = workplace.open(bench);
+        if (!FILL.matcher(fill).matches()) {
+            throw new NoSuchThing("fill " + fill);
+        }
+        return printing(now)
+                .findFillRecord(now.id(), new FillId(fill), size(size, now))
+                .map(PaperPages::shown)
+                .orElseThrow(() -> new NoSuchThing("fill " + fill));
     }
 
     private Optional<PrintedPaper> record(BenchNow now, long entry, PaperSize size) {
