@@ -120,13 +120,16 @@ final class LanguageAndUnitsTest {
                 .map(link -> link.attr("href").replaceFirst(".*/", ""))
                 .findFirst()
                 .orElseThrow();
-        Page plan = page("/fill/plan?bottle=" + id + "&before=60&target=15000&temperature=");
-        Page asked = browser.submit(plan, plan.find("form[action$=/fill/start]"), Map.of("who", "Tom Reed"));
+        Page reading = page("/ready/read?bottle=" + id);
+        Page asked = browser.submit(
+                reading, reading.find("form[action$=/ready/read]"), Map.of("reading", "60", "who", "Tom Reed"));
         assertThat(asked.status()).isEqualTo(422);
-        assertThat(text(asked)).contains("60 kPa is next to nothing for R-1, marked 20000 kPa.");
+        assertThat(asked.find("#reading-fault").text())
+                .contains("60 kPa is next to nothing for R-1, marked 20000 kPa.");
         Page insisted = browser.submit(
-                asked, asked.find("form[action$=/fill/start]"), Map.of("who", "Tom Reed", "confirmed", "yes"));
+                asked, asked.find("form[action$=/ready/read]"), Map.of("who", "Tom Reed", "confirmed", "yes"));
         assertThat(insisted.status()).isEqualTo(200);
+        assertThat(text(page("/journal"))).contains("Bottle R-1 read 60 kPa.");
     }
 
     @Test
