@@ -21,7 +21,16 @@ record JournalSource(Recorder recorder, GasCount count) implements BenchSource {
 
     @Override
     public List<Entry> listEntries(BenchId bench, Head head) {
-        return Timeline.of(recorder.journal().listFrom(bench, 1).stream()
+        return list(bench, 1, head);
+    }
+
+    @Override
+    public List<Entry> listLatest(BenchId bench, Head head, int most) {
+        return list(bench, Math.max(1, head.seq() - most + 1), head);
+    }
+
+    private List<Entry> list(BenchId bench, long first, Head head) {
+        return Timeline.of(recorder.journal().listFrom(bench, first).stream()
                 .map(StoredEntry::entry)
                 .filter(entry -> entry.seq() <= head.seq())
                 .toList());

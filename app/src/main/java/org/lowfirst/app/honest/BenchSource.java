@@ -23,6 +23,13 @@ public interface BenchSource {
     /** The entries up to this head that count, in the order they count, corrections resolved. */
     List<Entry> listEntries(BenchId bench, Head head);
 
+    /**
+     * The latest of them: those with the highest numbers up to this head, in the order they count.
+     *
+     * @param most at most so many
+     */
+    List<Entry> listLatest(BenchId bench, Head head, int most);
+
     /** The supplies of the usual bank that may be planned with, at one temperature, lowest first. */
     List<Banked> listBank(BenchId bench, Temperature temperature);
 

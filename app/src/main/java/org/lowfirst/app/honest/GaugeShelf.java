@@ -51,6 +51,14 @@ final class GaugeShelf {
         described.put(key(details), details);
     }
 
+    /** A gauge in use now whose description is older than the entries gone through; known beforehand when it is not. */
+    void wasThere(GaugeDetails details) {
+        if (!described.containsKey(key(details))) {
+            foresee(details);
+            describe(details);
+        }
+    }
+
     void describe(GaugeDetails details) {
         inUse.put(details.name(), details);
     }

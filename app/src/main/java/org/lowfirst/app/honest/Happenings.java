@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import org.lowfirst.app.honest.Happening.Shown;
 import org.lowfirst.app.honest.Happening.Since;
 import org.lowfirst.app.honest.Happening.Unsaid;
 import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.station.Bench;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.CylinderId;
 import org.lowfirst.station.Entry;
@@ -66,14 +68,32 @@ final class Happenings {
     }
 
     /**
-     * @param entries entries that count, in the order they count
+     * @param bench the bench after the last of them
+     * @param entries entries that count, in the order they count; the oldest may be missing
      * @param gauges knows every gauge described in them; follows them
      */
-    static List<Happening> of(List<Entry> entries, GaugeShelf gauges) {
+    static List<Happening> of(Bench bench, List<Entry> entries, GaugeShelf gauges) {
         Happenings happenings = new Happenings(gauges);
+        happenings.bank.addAll(connectedBefore(bench, entries));
         entries.forEach(happenings::take);
         happenings.list.sort(Comparator.comparing(Happening::at));
         return happenings.list;
+    }
+
+    /** Supplies whose connecting is older than the entries gone through, and that were still there when these begin. */
+    private static Set<SupplyId> connectedBefore(Bench bench, List<Entry> entries) {
+        Set<SupplyId> before = new LinkedHashSet<>();
+        bench.bank().forEach(supply -> before.add(supply.id()));
+        Set<SupplyId> came = new HashSet<>();
+        for (Entry entry : entries) {
+            if (entry.fact() instanceof Fact.SupplyConnected f) {
+                came.add(f.supply());
+            } else if (entry.fact() instanceof Fact.SupplyRemoved f) {
+                before.add(f.supply());
+            }
+        }
+        before.removeAll(came);
+        return before;
     }
 
     private void take(Entry entry) {

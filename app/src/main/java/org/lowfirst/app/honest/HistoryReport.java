@@ -69,6 +69,7 @@ final class HistoryReport {
                 cylinders,
                 gauges,
                 reconciled.history().refused().stream().map(this::refused).toList(),
+                Math.max(0, standing.head().seq() - JournalAssumptions.STANDARD.mostEntries()),
                 gauges.stream()
                         .filter(GaugeNow::assumed)
                         .map(GaugeNow::sentence)

@@ -48,6 +48,11 @@ final class JournalAssumptions {
         return hours("supply.drawn_h");
     }
 
+    /** So many of the latest entries are gone through. */
+    int mostEntries() {
+        return (int) number("entries.most");
+    }
+
     /**
      * A gauge nobody described.
      *

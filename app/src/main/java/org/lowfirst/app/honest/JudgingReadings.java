@@ -60,7 +60,9 @@ public final class JudgingReadings {
         if (before != null && before.history().head().equals(standing.head())) {
             return before;
         }
-        Reconciled reconciled = Reconciled.of(standing.bench(), source.listEntries(bench, standing.head()), source);
+        int most = JournalAssumptions.STANDARD.mostEntries();
+        Reconciled reconciled =
+                Reconciled.of(standing.bench(), source.listLatest(bench, standing.head(), most), source);
         Known now = new Known(new HistoryReport(standing, reconciled, source.gas(), wording).history(), reconciled);
         known.put(bench, now);
         return now;

@@ -14,6 +14,7 @@ import org.lowfirst.station.GaugeUse;
  * @param cylinders every cylinder that was read, supplies first
  * @param gauges gauges in use, then those taken for granted, then those no longer in use
  * @param refused readings that could not be used
+ * @param leftOut how many of the oldest entries were not gone through
  * @param notes what was taken for granted, in sentences
  * @param numbers all estimates and verdicts as they went; cylinders and gauges under keys
  */
@@ -22,6 +23,7 @@ public record ReadingHistory(
         List<CylinderNow> cylinders,
         List<GaugeNow> gauges,
         List<RefusedReading> refused,
+        long leftOut,
         List<String> notes,
         BenchHistory numbers) {
 

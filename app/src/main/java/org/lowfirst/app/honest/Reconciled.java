@@ -46,8 +46,9 @@ record Reconciled(
                 shelf.foresee(f.gauge());
             }
         }
+        bench.gauges().values().forEach(shelf::wasThere);
         ContentsAssumptions assumptions = ContentsAssumptions.standard();
-        List<Happening> happenings = Happenings.of(entries, shelf);
+        List<Happening> happenings = Happenings.of(bench, entries, shelf);
         Map<String, GaugeShelf.Shelved> shelved = shelf.all();
         Map<String, Gauge> gauges = new LinkedHashMap<>();
         shelved.forEach((key, gauge) -> gauges.put(key, gauge.gauge()));

@@ -11,9 +11,10 @@ import org.lowfirst.web.words.Words;
  *
  * @param place the bench
  * @param gauges those in use, those taken for granted, those no longer in use
+ * @param leftOut that the oldest entries were not gone through; empty when all were
  * @param refused readings of the journal that could not be used, in sentences
  */
-public record GaugesPage(Place place, List<Line> gauges, List<String> refused) implements Page {
+public record GaugesPage(Place place, List<Line> gauges, String leftOut, List<String> refused) implements Page {
 
     public GaugesPage {
         gauges = List.copyOf(gauges);

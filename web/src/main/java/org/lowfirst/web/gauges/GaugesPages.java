@@ -50,7 +50,13 @@ public final class GaugesPages {
         List<String> refused = history.refused().stream()
                 .map(reading -> reading.why().sentence() + " " + reading.why().advice())
                 .toList();
-        return workplace.screens().show(new GaugesPage(now.place(), lines, refused));
+        return workplace
+                .screens()
+                .show(new GaugesPage(
+                        now.place(),
+                        lines,
+                        history.leftOut() == 0 ? "" : now.words().of("gauges.left-out", history.leftOut()),
+                        refused));
     }
 
     private static Line line(BenchNow now, GaugeNow gauge) {
