@@ -45,7 +45,8 @@ final class PapersPageTest {
     private HttpResponse<byte[]> file(String path) throws IOException, InterruptedException {
         return HttpClient.newHttpClient()
                 .send(
-                        HttpRequest.newBuilder(URI.create(site.url("/at/larkmoor" + path)))
+                        HttpRequest.newBuilder(
+                                        URI.create(site.url(path.startsWith("/at/") ? path : "/at/larkmoor" + path)))
                                 .build(),
                         BodyHandlers.ofByteArray());
     }
@@ -115,6 +116,26 @@ final class PapersPageTest {
         Page bottle = page("/bottles/m-03");
         Page papers = browser.follow(bottle.find("a[href*=papers]"));
         assertThat(papers.document().text()).contains("Only M-03");
+    }
+
+    @Test
+    void aFillOfTheDemoIsPrintedByItsIdAndByAnyOfItsEntries() throws IOException, InterruptedException {
+        Page start = browser.get(URI.create(site.url("/benches")));
+        browser.submit(start, start.find("form[action$=/demo]"), Map.of());
+        assertThat(file("/at/demo/papers/record-of/demo-fill-1").statusCode()).isEqualTo(200);
+        assertThat(file("/at/demo/papers/record-of/demo-fill-1").headers().firstValue("Content-Disposition"))
+                .hasValueSatisfying(name -> assertThat(name).contains("fill-record-quillmere"));
+        assertThat(file("/at/demo/papers/record-of/no-such-fill").statusCode()).isEqualTo(404);
+        assertThat(file("/at/demo/papers/record-of/-").statusCode()).isEqualTo(404);
+        Page journal = browser.get(URI.create(site.url("/at/demo/journal?group=fills")));
+        Page entry = browser.follow(journal.find(".journal li a"));
+        HttpResponse<byte[]> record = HttpClient.newHttpClient()
+                .send(
+                        HttpRequest.newBuilder(URI.create(
+                                        entry.find("a[href*=fill-record]").absUrl("href")))
+                                .build(),
+                        BodyHandlers.ofByteArray());
+        assertThat(record.statusCode()).isEqualTo(200);
     }
 
     @Test

@@ -1,7 +1,6 @@
 package org.lowfirst.web.bottles;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -14,6 +13,7 @@ import org.lowfirst.app.table.JudgedRow;
 import org.lowfirst.app.table.JudgingBottles;
 import org.lowfirst.app.table.Pasted;
 import org.lowfirst.app.table.ReadingPastedBottles;
+import org.lowfirst.app.table.SentText;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Command;
 import org.lowfirst.station.Refused;
@@ -54,7 +54,7 @@ public final class ManyBottlesPages {
         Map<String, String> typed = new HashMap<>(Uploads.typed(request));
         byte[] file = Uploads.file(request, "file");
         if (file.length > 0) {
-            typed.put("pasted", new String(file, StandardCharsets.UTF_8));
+            typed.put("pasted", SentText.of(file));
         }
         Form form = Form.with(typed);
         Pasted pasted = new ReadingPastedBottles(locale(now)).read(form.value("pasted"));
