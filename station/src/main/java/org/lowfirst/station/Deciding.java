@@ -45,6 +45,9 @@ public final class Deciding {
         if (forbidden == null) {
             forbidden = FactRules.check(bench, command.fact(), circumstances);
         }
+        if (forbidden == null && command.fact() instanceof Fact.FillStarted f) {
+            return GateKeeping.start(bench, f, circumstances);
+        }
         return forbidden == null && command instanceof Command.TakeInSupply c ? standing(c) : forbidden;
     }
 

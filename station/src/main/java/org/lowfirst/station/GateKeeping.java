@@ -14,7 +14,7 @@ final class GateKeeping {
     private GateKeeping() {}
 
     /** No fill begins on a bottle the book in force refuses that day, unless all of it was set aside. */
-    static @Nullable Refused start(Bench bench, Command.StartFill start, Circumstances circumstances) {
+    static @Nullable Refused start(Bench bench, Fact.FillStarted start, Circumstances circumstances) {
         BottleId id = start.bottle();
         Judgement judgement =
                 Judging.judge(bench, id, start.before().pressure().gauge(), circumstances.day(), List.of());

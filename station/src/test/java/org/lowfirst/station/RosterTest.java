@@ -74,7 +74,7 @@ final class RosterTest {
     @Test
     void aFillUnderSupervisionBeginsWithASecondPersonAndIsRecordedEitherWay() {
         Journal journal =
-                Journal.given(described("Ida", null, Role.SUPERVISED), described("Kai", null, Role.SUPERVISED));
+                Markings.given(described("Ida", null, Role.SUPERVISED), described("Kai", null, Role.SUPERVISED));
         Command.StartFill start =
                 new Command.StartFill(Larkmoor.FILL, Larkmoor.M_03, Larkmoor.bar("150"), Larkmoor.reads("40", 9));
         assertThat(journal.when(start)).isEqualTo(Refused.of(Rule.FILLS_NOT_ALONE, "Ida"));

@@ -23,6 +23,7 @@ import org.lowfirst.web.fill.PlanPages;
 import org.lowfirst.web.fill.StepPages;
 import org.lowfirst.web.firstday.FirstDayPages;
 import org.lowfirst.web.flight.FlightPages;
+import org.lowfirst.web.gate.LookPages;
 import org.lowfirst.web.gauges.GaugesPages;
 import org.lowfirst.web.hub.HubPages;
 import org.lowfirst.web.journal.EntryPages;
@@ -43,12 +44,15 @@ import org.lowfirst.web.ready.PlacePages;
 import org.lowfirst.web.ready.ReadyPages;
 import org.lowfirst.web.ready.RefillPages;
 import org.lowfirst.web.ready.ShiftReadingPages;
+import org.lowfirst.web.rules.RulesPages;
 import org.lowfirst.web.server.HealthPage;
 import org.lowfirst.web.server.PageRouting;
 import org.lowfirst.web.server.SecurityRules;
 import org.lowfirst.web.server.TroubleAdvice;
 import org.lowfirst.web.session.SessionPages;
 import org.lowfirst.web.settings.SettingsPages;
+import org.lowfirst.web.stamp.StampEcho;
+import org.lowfirst.web.stamp.StampPages;
 import org.lowfirst.web.stand.StandPages;
 import org.lowfirst.web.start.StartPages;
 import org.lowfirst.web.study.StudyPages;
@@ -101,6 +105,10 @@ import org.springframework.context.annotation.Import;
     BottlePages.class,
     ChoosePages.class,
     PlanPages.class,
+    LookPages.class,
+    StampPages.class,
+    StampEcho.class,
+    RulesPages.class,
     TimePages.class,
     GaugesPages.class,
     SettlePages.class,

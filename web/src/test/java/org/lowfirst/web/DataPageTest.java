@@ -79,7 +79,7 @@ final class DataPageTest {
         Page checked = browser.send(page("/data"), "/data/check", Map.of(), journal);
         assertThat(checked.status()).isEqualTo(200);
         assertThat(checked.document().text())
-                .contains("Checked; nothing is imported yet.", "0 entries new, 5 already here");
+                .contains("Checked; nothing is imported yet.", "0 entries new, 7 already here");
         Page done = browser.submit(checked, checked.find("form[action$=/data/import]"), Map.of());
         assertThat(done.document().text()).contains("Imported.");
         assertThat(file(site, "/data/journal").body()).isEqualTo(journal);

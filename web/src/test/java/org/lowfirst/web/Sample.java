@@ -1,8 +1,12 @@
 package org.lowfirst.web;
 
 import java.time.Instant;
+import java.time.YearMonth;
+import java.time.ZoneOffset;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.lowfirst.app.bench.Benches;
 import org.lowfirst.app.bench.Recording;
 import org.lowfirst.app.bench.Submission;
@@ -19,6 +23,8 @@ import org.lowfirst.station.Command.RegisterBottle;
 import org.lowfirst.station.Command.StartFill;
 import org.lowfirst.station.EntryKey;
 import org.lowfirst.station.FillId;
+import org.lowfirst.station.MarkedPlate;
+import org.lowfirst.station.Marking;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.RuleSet;
 import org.lowfirst.station.Settings;
@@ -32,6 +38,10 @@ import org.lowfirst.station.SupplyId;
 import org.lowfirst.station.Surroundings;
 import org.lowfirst.station.Units;
 import org.lowfirst.station.WaterVolume;
+import org.lowfirst.station.rules.Answer;
+import org.lowfirst.station.rules.Service;
+import org.lowfirst.station.rules.TestMark;
+import org.lowfirst.station.rules.WallMaterial;
 
 /** Benches to look at. The usual one: supplies A, B, C of 50 L at 62, 118 and 190 bar, bottle M-03 of 5 L that read 40. */
 final class Sample {
@@ -100,12 +110,29 @@ final class Sample {
     }
 
     private void bottle(String name, String litres, String reading) {
+        BottleId id = new BottleId(name.toLowerCase(Locale.ROOT));
         BottleDetails bottle = new BottleDetails(name, "Nora Vale", litres(litres), bar("200"), null, bar("150"));
         entered(benches.registeringBottles()
-                .register(
-                        BENCH,
-                        new RegisterBottle(new BottleId(name.toLowerCase(Locale.ROOT)), bottle, reads(reading)),
-                        submission()));
+                .register(BENCH, new RegisterBottle(id, bottle, reads(reading)), submission()));
+        entered(benches.keepingMarkings().mark(BENCH, id, steel(now), submission()));
+        Map<String, Answer> answers = new HashMap<>();
+        benches.judgingFitness()
+                .ofBottle(BENCH, id)
+                .questions()
+                .forEach(question -> answers.put(question.code(), Answer.NO));
+        entered(benches.keepingMarkings().answer(BENCH, id, answers, submission()));
+    }
+
+    /** Steel, tested four years ago. */
+    static Marking steel(Instant now) {
+        YearMonth tested = YearMonth.from(now.atZone(ZoneOffset.UTC)).minusYears(4);
+        return new Marking(
+                null,
+                new MarkedPlate("ISO 9809-1", WallMaterial.STEEL, bar("300"), tested.minusYears(10)),
+                TestMark.of(tested.getYear(), tested.getMonthValue()),
+                Service.oxygen("G 3/4"),
+                0,
+                null);
     }
 
     private void supply(String name, String reading) {

@@ -1,11 +1,15 @@
 package org.lowfirst.app.bench;
 
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.gas.Temperature;
 import org.lowfirst.planning.BottleToFill;
 import org.lowfirst.planning.Conditions;
 import org.lowfirst.planning.FillPlanner;
@@ -14,6 +18,7 @@ import org.lowfirst.planning.PlanOutcome;
 import org.lowfirst.planning.SupplyState;
 import org.lowfirst.planning.TogetherOutcome;
 import org.lowfirst.planning.Turn;
+import org.lowfirst.station.Bench;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.OpenFill;
@@ -31,10 +36,15 @@ final class BenchPlanner {
     private static final int MOST_PLANNERS = 64;
 
     private final GasCount count;
+    private final GateGas gate;
+    private final ZoneId zone;
     private final Map<Conditions, FillPlanner> planners = new ConcurrentHashMap<>();
 
-    BenchPlanner(GasCount count) {
+    /** @param zone where the bench stands, which tells what day it is */
+    BenchPlanner(GasCount count, ZoneId zone) {
         this.count = count;
+        this.gate = new GateGas(count);
+        this.zone = zone;
     }
 
     /**
@@ -123,7 +133,7 @@ final class BenchPlanner {
         return planner(conditions(state.bench().settings(), before)).plan(request(state, bottle, target, before, bank));
     }
 
-    private static FillRequest request(
+    private FillRequest request(
             BenchState state, BottleId bottle, StatedPressure target, Reading before, List<SupplyState> bank) {
         BottleDetails details = state.bench().getBottle(bottle).details();
         BottleToFill toFill = new BottleToFill(
@@ -131,9 +141,20 @@ final class BenchPlanner {
                 details.waterVolume().stated().volume(),
                 before.pressure().gauge(),
                 target.gauge(),
-                details.servicePressure().gauge());
+                limit(state.bench(), bottle, before));
         return new FillRequest(
                 bank, toFill, state.bench().settings().fullSupply().gauge());
+    }
+
+    /**
+     * What the bottle may hold, stated at the reference temperature of the bench's rule set: the lowest of the limits of the rule
+     * book, which is the marked pressure unless a rule says otherwise.
+     */
+    private GaugePressure limit(Bench bench, BottleId bottle, Reading before) {
+        Temperature reference =
+                bench.settings().rules().figures().referenceTemperature().temperature();
+        return gate.findMost(bench, bottle, LocalDate.ofInstant(before.at(), zone), reference)
+                .orElse(bench.getBottle(bottle).details().servicePressure().gauge());
     }
 
     List<SupplyState> bank(BenchState state, String bank, Reading before) {

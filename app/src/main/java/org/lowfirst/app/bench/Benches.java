@@ -37,7 +37,7 @@ public final class Benches implements AutoCloseable {
     public Benches(Journal journal, Clock clock, EquationOfState gas, Locale locale) {
         this.count = new GasCount(gas);
         this.recorder = new Recorder(journal, clock, count);
-        this.planner = new BenchPlanner(count);
+        this.planner = new BenchPlanner(count, clock.getZone());
         this.locale = locale;
         this.source = new JournalSource(recorder, count);
         this.judging = new JudgingReadings(source, locale);
@@ -85,6 +85,18 @@ public final class Benches implements AutoCloseable {
 
     public RegisteringBottles registeringBottles() {
         return new RegisteringBottles(recorder);
+    }
+
+    public JudgingFitness judgingFitness() {
+        return new JudgingFitness(recorder, new GateGas(count), locale);
+    }
+
+    public KeepingMarkings keepingMarkings() {
+        return new KeepingMarkings(recorder);
+    }
+
+    public KeepingRules keepingRules() {
+        return new KeepingRules(recorder, locale);
     }
 
     public PlanningAFill planningAFill() {

@@ -54,6 +54,15 @@ final class GasCount {
         return new Vessel(waterVolume, contents).pressure(isotherm(temperature)).toGauge(ambient);
     }
 
+    /** The same; empty when no gas is computed at that temperature, or it would stand higher than it is computed for. */
+    Optional<GaugePressure> findShown(
+            Volume waterVolume, Amount contents, Temperature temperature, AbsolutePressure ambient) {
+        return findIsotherm(temperature)
+                .map(isotherm -> new Vessel(waterVolume, contents).pressure(isotherm))
+                .filter(pressure -> pressure.pascals() <= isotherm(temperature).highestPressure_Pa())
+                .map(pressure -> pressure.toGauge(ambient));
+    }
+
     /** Gas that fills a volume at the pressure of the surroundings. */
     Density atAmbient(Temperature temperature, AbsolutePressure ambient) {
         return new Density(isotherm(temperature).density_molPerM3(ambient.pascals()));

@@ -71,6 +71,11 @@ public final class ReadingTheJournal {
 
     /** A fill that was planned on a bank of which an earlier draw was not known yet. */
     private @Nullable String note(Entry entry) {
+        String unfit = new UnfitFills(recorder, wording).note(entry);
+        return unfit == null ? adviceNote(entry) : unfit;
+    }
+
+    private @Nullable String adviceNote(Entry entry) {
         if (!drawsGas(entry.fact()) && !(entry.fact() instanceof Fact.FillStarted)) {
             return null;
         }

@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,11 +25,15 @@ public final class FactLines {
 
     private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
 
+    private static final Pattern MONTH = Pattern.compile("[0-9]{4}-[0-9]{2}");
+
+    private static final int MID_MONTH = 15;
+
     private FactLines() {}
 
     /**
      * @param name of the file, for messages
-     * @param shift added to every time in the file, its whole days to every day
+     * @param shift added to every time in the file; days and months move by its whole days
      * @throws IllegalArgumentException when a line is not such a fact, with file, line and column
      */
     public static List<FactLine> read(String name, InputStream in, Duration shift) throws IOException {
@@ -86,6 +91,9 @@ public final class FactLines {
             return TimeText.write(Parts.instant(text).plus(shift));
         } else if (value instanceof String text && DAY.matcher(text).matches()) {
             return Parts.day(text).plusDays(shift.toDays()).toString();
+        } else if (value instanceof String text && MONTH.matcher(text).matches()) {
+            return YearMonth.from(YearMonth.parse(text).atDay(MID_MONTH).plusDays(shift.toDays()))
+                    .toString();
         }
         return value;
     }

@@ -101,6 +101,15 @@ public final class Journal implements AutoCloseable {
                 .list());
     }
 
+    /** The entries of one kind in order of their numbers. */
+    public List<StoredEntry> listOfKind(BenchId bench, String kind) {
+        return read(handle -> Table.select(
+                        handle, "bench = :bench AND kind = :kind AND seq >= :from ORDER BY seq", bench, 0)
+                .bind("kind", kind)
+                .map(Rows.STORED)
+                .list());
+    }
+
     /** The corrections of a bench in order of their numbers. */
     public List<Entry> listCorrections(BenchId bench) {
         return read(handle -> Table.corrections(handle, bench).list());

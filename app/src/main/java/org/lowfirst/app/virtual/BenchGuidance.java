@@ -1,7 +1,9 @@
 package org.lowfirst.app.virtual;
 
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.bench.Benches;
@@ -28,6 +30,7 @@ import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.station.Supply;
 import org.lowfirst.station.SupplyId;
+import org.lowfirst.station.rules.Answer;
 
 /**
  * The guide through the use cases. A reading the bench asks about is insisted on: the gauge did show it. Refusals throw
@@ -56,8 +59,21 @@ public final class BenchGuidance implements Guidance {
         fill = new FillId(ids.next());
         temperature = order.temperature();
         StartFill command = new StartFill(fill, bottle(order.bottle()), order.target(), reading(order.before()));
+        lookAt(command.bottle());
         recorded(submission -> guiding().start(bench, command, submission));
         return step(new Position(1, Phase.CONNECT, null));
+    }
+
+    /** Virtual bottles have no marks on them: every question is answered no. */
+    private void lookAt(BottleId bottle) {
+        Map<String, Answer> answers = new HashMap<>();
+        benches.judgingFitness()
+                .ofBottle(bench, bottle)
+                .questions()
+                .forEach(question -> answers.put(question.code(), Answer.NO));
+        if (!answers.isEmpty()) {
+            recorded(submission -> benches.keepingMarkings().answer(bench, bottle, answers, submission));
+        }
     }
 
     @Override

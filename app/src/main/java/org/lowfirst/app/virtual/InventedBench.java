@@ -1,5 +1,8 @@
 package org.lowfirst.app.virtual;
 
+import java.time.Instant;
+import java.time.YearMonth;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -23,6 +26,8 @@ import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Command.ConnectSupply;
 import org.lowfirst.station.Command.RegisterBottle;
 import org.lowfirst.station.EntryKey;
+import org.lowfirst.station.MarkedPlate;
+import org.lowfirst.station.Marking;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.RuleSet;
 import org.lowfirst.station.Settings;
@@ -35,6 +40,8 @@ import org.lowfirst.station.SupplyId;
 import org.lowfirst.station.Surroundings;
 import org.lowfirst.station.Units;
 import org.lowfirst.station.WaterVolume;
+import org.lowfirst.station.rules.Service;
+import org.lowfirst.station.rules.TestMark;
 import org.lowfirst.transfer.warm.WallMaterial;
 import org.lowfirst.transfer.warm.WallOrigin;
 import org.lowfirst.transfer.warm.Walls;
@@ -61,6 +68,8 @@ public record InventedBench(
     private static final String SUPPLY_LITRES = "50";
     private static final String BOTTLE_LITRES = "5";
     private static final StatedPressure SERVICE = StatedPressure.of("200", PressureUnit.BAR);
+    private static final StatedPressure TEST = StatedPressure.of("300", PressureUnit.BAR);
+    private static final int AGE_A = 5;
     private static final StatedPressure TARGET = StatedPressure.of("150", PressureUnit.BAR);
 
     public InventedBench {
@@ -140,7 +149,20 @@ public record InventedBench(
             BottleId bottleId = new BottleId("b-" + bottle.details().name());
             RegisterBottle command = new RegisterBottle(bottleId, bottle.details(), null);
             recorded(benches.registeringBottles().register(id, command, submission(ids)));
+            recorded(benches.keepingMarkings().mark(id, bottleId, marking(truth.now()), submission(ids)));
         }
+    }
+
+    /** In aluminium, five years old, tested when it was made. */
+    private static Marking marking(Instant now) {
+        YearMonth made = YearMonth.from(now.atZone(ZoneOffset.UTC)).minusYears(AGE_A);
+        return new Marking(
+                null,
+                new MarkedPlate("ISO 7866", org.lowfirst.station.rules.WallMaterial.ALUMINIUM, TEST, made),
+                TestMark.of(made.getYear(), made.getMonthValue()),
+                Service.oxygen("G 3/4"),
+                null,
+                null);
     }
 
     private static Submission submission(IdSource ids) {

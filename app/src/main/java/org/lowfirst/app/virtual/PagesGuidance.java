@@ -73,7 +73,19 @@ public final class PagesGuidance implements Guidance {
                         "before", order.before().value().toPlainString(),
                         "target", order.target().value().toPlainString(),
                         "temperature", order.temperature().value().toPlainString()));
-        return step(insisting(plan, "form[action$=/fill/start]", Map.of("who", person)));
+        return step(insisting(looked(plan), "form[action$=/fill/start]", Map.of("who", person)));
+    }
+
+    /** Answers the questions about the bottle, when they are asked: there is nothing to be seen. */
+    private Page looked(Page shown) {
+        Element form = shown.document().selectFirst("form[action$=/fill/look]");
+        if (form == null) {
+            return shown;
+        }
+        Map<String, String> typed = new LinkedHashMap<>();
+        typed.put("who", person);
+        form.select("input[type=radio]").forEach(radio -> typed.put(radio.attr("name"), "no"));
+        return browser.submit(shown, form, typed);
     }
 
     @Override

@@ -47,4 +47,9 @@ public final class Wording {
         }
         return out.append(text, from, text.length()).toString();
     }
+
+    /** Whether there is a text under a key. */
+    public boolean has(String key) {
+        return texts.containsKey(key);
+    }
 }

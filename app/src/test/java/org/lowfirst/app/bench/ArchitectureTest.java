@@ -21,6 +21,7 @@ class ArchitectureTest {
             .onlyDependOnClassesThat()
             .resideInAnyPackage(
                     "org.lowfirst.app.bench",
+                    "org.lowfirst.app.fitness",
                     "org.lowfirst.app.honest",
                     "org.lowfirst.app.journal",
                     "org.lowfirst.app.outlook",

@@ -5,11 +5,15 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.YearMonth;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import org.lowfirst.app.journal.FactLines;
 import org.lowfirst.app.journal.StoredEntry;
 import org.lowfirst.gas.GaugePressure;
@@ -36,11 +40,14 @@ import org.lowfirst.station.CylinderId;
 import org.lowfirst.station.EntryKey;
 import org.lowfirst.station.Fact;
 import org.lowfirst.station.FillId;
+import org.lowfirst.station.MarkedPlate;
+import org.lowfirst.station.Marking;
 import org.lowfirst.station.Material;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.RuleSet;
 import org.lowfirst.station.Settings;
 import org.lowfirst.station.Stage;
+import org.lowfirst.station.StampLine;
 import org.lowfirst.station.StatedAbsolutePressure;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedTemperature;
@@ -51,6 +58,11 @@ import org.lowfirst.station.SupplyId;
 import org.lowfirst.station.Surroundings;
 import org.lowfirst.station.Units;
 import org.lowfirst.station.WaterVolume;
+import org.lowfirst.station.rules.Answer;
+import org.lowfirst.station.rules.Service;
+import org.lowfirst.station.rules.TestMark;
+import org.lowfirst.station.rules.WallMaterial;
+import org.lowfirst.station.stamp.Convention;
 
 /**
  * Tells the invented story of the demo bench through the use cases and writes it as the lines of demo.jsonl. Seeded: the same
@@ -60,6 +72,9 @@ final class DemoStory {
 
     private static final BenchId BENCH = new BenchId("story");
     private static final LocalDate FIRST_DAY = LoadingTheDemoBench.DAY_AFTER.minusDays(24);
+    /** Past its test, and one whose marking nobody has entered. */
+    private static final Set<String> NOT_FILLED = Set.of("Heron", "Dotterel");
+
     private static final List<String> PEOPLE = List.of("Wren", "Tobias", "Ingrid");
 
     /** A fill entered afterwards with a slip, and one that a guest pays for. */
@@ -71,6 +86,7 @@ final class DemoStory {
     private final DemoMoney money;
     private final SetClock clock;
     private final Random random = new Random(1903);
+    private final Random lookers = new Random(77);
     private int keys;
     private int fills;
     private String celsius = "17";
@@ -119,6 +135,17 @@ final class DemoStory {
         register("Pipit", "Ruben", "3", 150, 77);
         register("Old blue", "Club", "5", 150, 30);
         money.agree(FIRST_DAY);
+        mark("K1 front", YearMonth.of(2014, 3), YearMonth.of(2024, 2));
+        mark("K1 rear", YearMonth.of(2014, 3), YearMonth.of(2024, 2));
+        mark("K2 front", YearMonth.of(2017, 9), YearMonth.of(2017, 9));
+        mark("K2 rear", YearMonth.of(2017, 9), YearMonth.of(2017, 9));
+        mark("Tug", YearMonth.of(2021, 5), YearMonth.of(2021, 5));
+        mark("Mountain 1", YearMonth.of(2009, 11), YearMonth.of(2019, 10));
+        mark("Heron", YearMonth.of(2006, 4), YearMonth.of(2016, 5));
+        mark("Lapwing", YearMonth.of(2018, 6), YearMonth.of(2018, 6));
+        mark("Swift", YearMonth.of(2020, 2), YearMonth.of(2020, 2));
+        mark("Pipit", YearMonth.of(2006, 8), YearMonth.of(2016, 8));
+        mark("Old blue", YearMonth.of(1998, 1), YearMonth.of(2018, 1));
     }
 
     private void day(LocalDate day, int number) {
@@ -154,6 +181,7 @@ final class DemoStory {
     private void fill(boolean brokenOff) {
         List<Bottle> inUse = benches.registeringBottles().listBottles(BENCH).stream()
                 .filter(Bottle::inUse)
+                .filter(bottle -> !NOT_FILLED.contains(bottle.details().name()))
                 .toList();
         Bottle bottle = inUse.get(random.nextInt(inUse.size()));
         StatedPressure target = bottle.details().usualTarget();
@@ -180,6 +208,7 @@ final class DemoStory {
 
     private void guided(
             FillId id, Bottle bottle, StatedPressure target, Reading before, FillPlan plan, boolean brokenOff) {
+        lookAt(bottle.id());
         recorded(benches.guidingAFill().start(BENCH, new StartFill(id, bottle.id(), target, before), submission()));
         int last = rounded(before.pressure().gauge());
         for (Step step : plan.fill().steps()) {
@@ -255,6 +284,40 @@ final class DemoStory {
         BottleDetails details = new BottleDetails(name, owner, litres(litres), bar(200), material, bar(target));
         recorded(benches.registeringBottles()
                 .register(BENCH, new RegisterBottle(bottle(name), details, reads(bar)), submission()));
+    }
+
+    /** Every question of the book answered no: nothing was to be seen. */
+    private void lookAt(BottleId bottle) {
+        Map<String, Answer> answers = new HashMap<>();
+        benches.judgingFitness()
+                .ofBottle(BENCH, bottle)
+                .questions()
+                .forEach(question -> answers.put(question.code(), Answer.NO));
+        if (!answers.isEmpty()) {
+            recorded(benches.keepingMarkings().answer(BENCH, bottle, answers, gateSubmission()));
+        }
+    }
+
+    private void mark(String name, YearMonth made, YearMonth tested) {
+        boolean two = name.equals("Tug") || name.equals("Swift");
+        String specification = two ? "ISO 7866" : "ISO 9809-1";
+        String line = specification + " PH 300 BAR " + tested.getYear() + "/"
+                + String.format(Locale.ROOT, "%02d", tested.getMonthValue());
+        Marking marking = new Marking(
+                new StampLine(line, Convention.EUROPEAN),
+                new MarkedPlate(specification, two ? WallMaterial.ALUMINIUM : WallMaterial.STEEL, bar(300), made),
+                TestMark.of(tested.getYear(), tested.getMonthValue()),
+                Service.oxygen("G 3/4"),
+                null,
+                null);
+        recorded(benches.keepingMarkings().mark(BENCH, bottle(name), marking, gateSubmission()));
+    }
+
+    /** Who looks and enters markings is drawn apart, and takes no time. */
+    private Submission gateSubmission() {
+        keys++;
+        String author = PEOPLE.get(lookers.nextInt(PEOPLE.size()));
+        return new Submission(new EntryKey("story-" + keys), author, clock.instant(), false);
     }
 
     private void take(CylinderId cylinder, int bar) {

@@ -82,6 +82,7 @@ class HonestFillTest {
         station.recorded(station.benches
                 .registeringBottles()
                 .register(BENCH, new RegisterBottle(bottle, details, null), station.submission()));
+        station.markAndLookAt(bottle);
     }
 
     @AfterEach

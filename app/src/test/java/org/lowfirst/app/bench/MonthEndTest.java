@@ -177,6 +177,7 @@ class MonthEndTest {
     @Test
     void aBrokenOffFillIsChargedForWhatWentIn() {
         BottleId bottle = club.bottle("M-03", "5");
+        club.station.markAndLookAt(bottle);
         FillId fill = new FillId("broken");
         club.station.recorded(club.station
                 .benches
@@ -249,6 +250,7 @@ class MonthEndTest {
             club.fill("f" + i, bottle, "30", "180");
         }
         assertThat(club.books().book().statement("M-11", JUNE).total().amount()).isGreaterThan(new BigDecimal("100"));
+        club.station.markAndLookAt(bottle);
         club.station.recorded(club.station
                 .benches
                 .guidingAFill()

@@ -89,7 +89,7 @@ final class SearchingTheJournalTest {
 
     @Test
     void everyFillOfABottleIsFoundWithItsSteps() {
-        BottleId bottle = new BottleId("demo-bottle-dotterel");
+        BottleId bottle = new BottleId("demo-bottle-k1-front");
         List<String> kinds = searching().find(bench, about(bottle), 0, 10_000).lines().stream()
                 .map(JournalLine::kind)
                 .toList();
@@ -97,7 +97,7 @@ final class SearchingTheJournalTest {
         assertThat(kinds.stream().filter("fill.started"::equals).count())
                 .isEqualTo(all().stream()
                         .filter(line -> line.kind().equals("fill.started")
-                                && line.sentence().contains("Dotterel"))
+                                && line.sentence().contains("K1 front"))
                         .count());
     }
 

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.YearMonth;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.lowfirst.app.journal.Journal;
 import org.lowfirst.app.journal.Opening;
 import org.lowfirst.gas.Oxygen;
@@ -19,9 +22,12 @@ import org.lowfirst.station.Command.ConnectSupply;
 import org.lowfirst.station.Command.RegisterBottle;
 import org.lowfirst.station.Entry;
 import org.lowfirst.station.EntryKey;
+import org.lowfirst.station.MarkedPlate;
+import org.lowfirst.station.Marking;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.RuleSet;
 import org.lowfirst.station.Settings;
+import org.lowfirst.station.StampLine;
 import org.lowfirst.station.StatedAbsolutePressure;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedTemperature;
@@ -31,6 +37,11 @@ import org.lowfirst.station.SupplyId;
 import org.lowfirst.station.Surroundings;
 import org.lowfirst.station.Units;
 import org.lowfirst.station.WaterVolume;
+import org.lowfirst.station.rules.Answer;
+import org.lowfirst.station.rules.Service;
+import org.lowfirst.station.rules.TestMark;
+import org.lowfirst.station.rules.WallMaterial;
+import org.lowfirst.station.stamp.Convention;
 
 /** A metric bench to test with, on a database of its own. */
 final class Station implements AutoCloseable {
@@ -97,7 +108,33 @@ final class Station implements AutoCloseable {
         BottleDetails details = new BottleDetails(name, "Ida", litres(litres), bar("200"), null, bar("150"));
         recorded(benches.registeringBottles()
                 .register(BENCH, new RegisterBottle(id, details, reads(bar)), submission()));
+        markAndLookAt(id);
         return id;
+    }
+
+    /** Enters a marking that keeps the European book, and no to all its questions today. */
+    void markAndLookAt(BottleId bottle) {
+        recorded(benches.keepingMarkings().mark(BENCH, bottle, steel(), submission()));
+        lookAt(bottle);
+    }
+
+    void lookAt(BottleId bottle) {
+        Map<String, Answer> answers = new HashMap<>();
+        benches.judgingFitness()
+                .ofBottle(BENCH, bottle)
+                .questions()
+                .forEach(question -> answers.put(question.code(), Answer.NO));
+        recorded(benches.keepingMarkings().answer(BENCH, bottle, answers, submission()));
+    }
+
+    static Marking steel() {
+        return new Marking(
+                new StampLine("ISO 9809-1 PH 300 BAR 2022/04", Convention.EUROPEAN),
+                new MarkedPlate("ISO 9809-1", WallMaterial.STEEL, bar("300"), YearMonth.of(2012, 4)),
+                TestMark.of(2022, 4),
+                Service.oxygen("G 3/4"),
+                0,
+                null);
     }
 
     StatedTemperature celsius() {

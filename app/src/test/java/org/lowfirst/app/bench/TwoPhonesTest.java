@@ -102,7 +102,7 @@ class TwoPhonesTest {
         assertThat(lines)
                 .extracting(line -> line.entry().origin().effectiveAt())
                 .containsExactly(TWELVE_PAST, FIVE_PAST);
-        assertThat(lines.get(0).note()).contains("Entry 8 was entered later but happened before");
+        assertThat(lines.get(0).note()).contains("Entry 12 was entered later but happened before");
         assertThat(lines.get(1).note()).isNull();
     }
 

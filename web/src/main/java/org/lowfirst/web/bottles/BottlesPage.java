@@ -1,6 +1,8 @@
 package org.lowfirst.web.bottles;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lowfirst.web.gate.FitTag;
 import org.lowfirst.web.view.Page;
 import org.lowfirst.web.view.Place;
 import org.lowfirst.web.view.Section;
@@ -26,9 +28,17 @@ public record BottlesPage(Place place, List<Line> bottles) implements Page {
      * @param basis how the water volume is known
      * @param latest what it read last and when; empty when nobody read it
      * @param retired whether it is no longer used
+     * @param fit whether it may be filled; null for a retired one
      */
     public record Line(
-            String id, String name, String owner, String size, String basis, String latest, boolean retired) {}
+            String id,
+            String name,
+            String owner,
+            String size,
+            String basis,
+            String latest,
+            boolean retired,
+            @Nullable FitTag fit) {}
 
     @Override
     public String template() {

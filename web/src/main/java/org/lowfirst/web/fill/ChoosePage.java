@@ -1,6 +1,7 @@
 package org.lowfirst.web.fill;
 
 import java.util.List;
+import org.lowfirst.web.gate.FitTag;
 import org.lowfirst.web.view.Page;
 import org.lowfirst.web.view.Place;
 import org.lowfirst.web.view.Section;
@@ -25,8 +26,9 @@ public record ChoosePage(Place place, List<Choice> bottles, String underWay, boo
      * @param name its name
      * @param size water volume and marked pressure
      * @param latest what it read last and when; empty when nobody read it
+     * @param fit whether it may be filled, in a word and a shape
      */
-    public record Choice(String link, String name, String size, String latest) {}
+    public record Choice(String link, String name, String size, String latest, FitTag fit) {}
 
     @Override
     public String template() {

@@ -1,12 +1,17 @@
 package org.lowfirst.web.fill;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.fitness.FitnessReport;
 import org.lowfirst.station.Bottle;
+import org.lowfirst.station.BottleId;
 import org.lowfirst.station.BottleStatus;
 import org.lowfirst.station.Reading;
 import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.fill.ChoosePage.Choice;
+import org.lowfirst.web.gate.FitTag;
 import org.lowfirst.web.workplace.BenchNow;
 import org.lowfirst.web.workplace.Workplace;
 import org.springframework.stereotype.Controller;
@@ -18,6 +23,9 @@ import org.springframework.web.servlet.View;
 @Controller
 public final class ChoosePages {
 
+    /** A bottle that came while the page was made. */
+    private static final FitTag UNKNOWN = new FitTag("ask", "");
+
     private final Workplace workplace;
 
     public ChoosePages(Workplace workplace) {
@@ -27,9 +35,11 @@ public final class ChoosePages {
     @GetMapping("/at/{bench}/fill")
     View choose(@PathVariable String bench) {
         BenchNow now = workplace.open(bench);
+        Map<BottleId, FitTag> fits = workplace.benches().judgingFitness().list(now.id()).stream()
+                .collect(Collectors.toMap(FitnessReport::bottle, FitTag::of));
         List<Choice> bottles = workplace.benches().registeringBottles().listBottles(now.id()).stream()
                 .filter(bottle -> bottle.status() == BottleStatus.IN_USE)
-                .map(bottle -> choice(bottle, now))
+                .map(bottle -> choice(bottle, fits.getOrDefault(bottle.id(), UNKNOWN), now))
                 .toList();
         String underWay = now.bench()
                 .openFill()
@@ -41,7 +51,7 @@ public final class ChoosePages {
                         now.place(), bottles, underWay, now.bench().bank().isEmpty()));
     }
 
-    private static Choice choice(Bottle bottle, BenchNow now) {
+    private static Choice choice(Bottle bottle, FitTag fit, BenchNow now) {
         Figures figures = now.figures();
         @Nullable Reading latest = bottle.latest();
         return new Choice(
@@ -59,6 +69,7 @@ public final class ChoosePages {
                                         "bottle.latest",
                                         figures.pressureWithUnit(
                                                 latest.pressure().gauge()),
-                                        now.age(latest.at())));
+                                        now.age(latest.at())),
+                fit);
     }
 }

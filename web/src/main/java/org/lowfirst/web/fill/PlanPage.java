@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.web.form.Form;
+import org.lowfirst.web.gate.VerdictSheet;
 import org.lowfirst.web.view.Page;
 import org.lowfirst.web.view.Place;
 import org.lowfirst.web.view.Section;
@@ -23,6 +24,7 @@ import org.lowfirst.web.words.Words;
  * @param key key for starting the fill
  * @param beside who may stand beside the filler
  * @param banks names of the banks to fill from, the one without a name first
+ * @param verdict what the gate says of the bottle; null while that is not asked
  * @param plan the plan; null before the readings are known or when there is none
  */
 public record PlanPage(
@@ -35,6 +37,7 @@ public record PlanPage(
         String key,
         Beside beside,
         List<String> banks,
+        @Nullable VerdictSheet verdict,
         @Nullable PlanSheet plan)
         implements Page {
 

@@ -3,7 +3,9 @@ package org.lowfirst.web.fill;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.bench.JudgingFitness;
 import org.lowfirst.app.bench.Recording;
+import org.lowfirst.app.fitness.FitnessReport;
 import org.lowfirst.planning.FillPlan;
 import org.lowfirst.planning.PlanOutcome;
 import org.lowfirst.planning.PlanRefused;
@@ -19,6 +21,8 @@ import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.fill.PlanPage.BottleLine;
 import org.lowfirst.web.fill.PlanPage.PlanSheet;
 import org.lowfirst.web.form.Form;
+import org.lowfirst.web.gate.Gates;
+import org.lowfirst.web.gate.VerdictSheet;
 import org.lowfirst.web.view.NoSuchThing;
 import org.lowfirst.web.view.Redirects;
 import org.lowfirst.web.workplace.Answers;
@@ -47,6 +51,12 @@ public final class PlanPages {
         BenchNow now = workplace.open(bench);
         Bottle bottle = bottle(now, typed);
         if (!typed.containsKey("before") || typed.containsKey("change")) {
+            if (judging().beforeReading(now.id(), bottle.id()).word().refused()) {
+                FitnessReport report = judging().ofBottle(now.id(), bottle.id());
+                return workplace
+                        .screens()
+                        .show(Gates.page(workplace, now, bottle, report, bottle.latest(), Form.with(typed)));
+            }
             return workplace.screens().show(page(now, bottle, prefilled(now, bottle, typed), null));
         }
         Wish wish = Wish.read(typed, bottle, now);
@@ -62,6 +72,10 @@ public final class PlanPages {
         Wish wish = Wish.read(typed, bottle, now);
         if (!wish.ready()) {
             return workplace.screens().refused(page(now, bottle, wish.form(), null));
+        }
+        FitnessReport report = report(now, bottle, wish);
+        if (!report.mayBeFilled()) {
+            return workplace.screens().refused(Gates.page(workplace, now, bottle, report, wish.before(), wish.form()));
         }
         Sender sender = Sender.of(typed);
         if (sender.who().isEmpty()) {
@@ -80,7 +94,7 @@ public final class PlanPages {
                 .guidingAFill()
                 .start(
                         now.id(),
-                        new StartFill(fill, bottle.id(), wish.allowed(), wish.before()),
+                        new StartFill(fill, bottle.id(), allowed(now, bottle, wish), wish.before()),
                         second(typed),
                         sender.submission());
         String fault = workplace.fault(recording);
@@ -120,13 +134,31 @@ public final class PlanPages {
         return second.isEmpty() ? null : second;
     }
 
+    private FitnessReport report(BenchNow now, Bottle bottle, Wish wish) {
+        return judging().forFill(now.id(), bottle.id(), wish.target(), wish.before());
+    }
+
+    private StatedPressure allowed(BenchNow now, Bottle bottle, Wish wish) {
+        return judging().allowed(now.id(), bottle.id(), wish.target());
+    }
+
+    private JudgingFitness judging() {
+        return workplace.benches().judgingFitness();
+    }
+
     private View planned(BenchNow now, Bottle bottle, Wish wish) {
+        FitnessReport report = report(now, bottle, wish);
+        if (!report.mayBeFilled()) {
+            return workplace.screens().show(Gates.page(workplace, now, bottle, report, wish.before(), wish.form()));
+        }
         PlanOutcome outcome = workplace
                 .benches()
                 .planningAFill()
                 .plan(now.id(), bank(now, wish.form()), bottle.id(), wish.target(), wish.before());
         if (outcome instanceof FillPlan plan) {
-            return workplace.screens().show(page(now, bottle, wish.form(), sheet(now, plan, wish)));
+            return workplace
+                    .screens()
+                    .show(page(now, bottle, wish.form(), VerdictSheet.of(report), sheet(now, plan, wish)));
         }
         return workplace.screens().refused(page(now, bottle, faulty((PlanRefused) outcome, wish, now), null));
     }
@@ -141,7 +173,12 @@ public final class PlanPages {
         Form form = wish.form().faulting(field, fault);
         return workplace
                 .screens()
-                .refused(page(now, bottle, confirmable ? form.filled(Form.CONFIRMABLE, "yes") : form, sheet));
+                .refused(page(
+                        now,
+                        bottle,
+                        confirmable ? form.filled(Form.CONFIRMABLE, "yes") : form,
+                        VerdictSheet.of(report(now, bottle, wish)),
+                        sheet));
     }
 
     private PlanSheet sheet(BenchNow now, FillPlan plan, Wish wish) {
@@ -160,6 +197,11 @@ public final class PlanPages {
     }
 
     private PlanPage page(BenchNow now, Bottle bottle, Form form, @Nullable PlanSheet sheet) {
+        return page(now, bottle, form, null, sheet);
+    }
+
+    private PlanPage page(
+            BenchNow now, Bottle bottle, Form form, @Nullable VerdictSheet verdict, @Nullable PlanSheet sheet) {
         Figures figures = now.figures();
         BottleLine line = new BottleLine(
                 bottle.id().value(),
@@ -178,6 +220,7 @@ public final class PlanPages {
                 workplace.ids().next(),
                 Besides.of(now),
                 now.bench().bankNames(),
+                verdict,
                 sheet);
     }
 

@@ -15,13 +15,11 @@ import org.lowfirst.web.workplace.BenchNow;
 final class Wish {
 
     private final Form form;
-    private final StatedPressure servicePressure;
     private final @Nullable Reading before;
     private final @Nullable StatedPressure target;
 
-    private Wish(Form form, StatedPressure servicePressure, @Nullable Reading before, @Nullable StatedPressure target) {
+    private Wish(Form form, @Nullable Reading before, @Nullable StatedPressure target) {
         this.form = form;
-        this.servicePressure = servicePressure;
         this.before = before;
         this.target = target;
     }
@@ -44,7 +42,7 @@ final class Wish {
                                     now.figures().asTyped(reads)));
         }
         @Nullable Reading before = reads == null ? null : now.reading(reads, temperature);
-        return new Wish(reader.form(), bottle.details().servicePressure(), before, target);
+        return new Wish(reader.form(), before, target);
     }
 
     Form form() {
@@ -64,10 +62,5 @@ final class Wish {
     /** The target as typed; asked for only when {@link #ready}. */
     StatedPressure target() {
         return Objects.requireNonNull(target);
-    }
-
-    /** The target, or the marked service pressure when that is lower. */
-    StatedPressure allowed() {
-        return target().compareTo(servicePressure) > 0 ? servicePressure : target();
     }
 }

@@ -16,6 +16,7 @@ public enum Hub {
     SETTINGS(Section.BENCH, "/settings"),
     PEOPLE(Section.BENCH, "/people"),
     DUE(Section.BENCH, "/due"),
+    RULES(Section.BENCH, "/rules"),
     GAUGES(Section.BENCH, "/gauges"),
     STATEMENTS(Section.BENCH, "/statements"),
     PRICES(Section.BENCH, "/prices"),

@@ -4,8 +4,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.bench.JudgingFitness;
+import org.lowfirst.app.fitness.FitnessReport;
 import org.lowfirst.app.outlook.BenchToday;
 import org.lowfirst.planning.PlanRefused;
 import org.lowfirst.planning.session.Effort;
@@ -58,6 +61,7 @@ public final class SessionPages {
         Reader reader = new Reader(typed, now.bench().settings().units(), now.words());
         @Nullable StatedTemperature temperature = reader.temperatureIfTyped("temperature");
         List<SessionBottle> bottles = SessionFields.read(reader, now, chosen);
+        unfit(now, chosen).ifPresent(name -> reader.fault("form", now.words().of("rule.bottle_unfit", name)));
         if (!reader.form().sound()) {
             return workplace.screens().refused(page(now, chosen, reader.form(), null));
         }
@@ -66,6 +70,16 @@ public final class SessionPages {
                 .askingAhead()
                 .today(now.id(), temperature == null ? null : temperature.temperature());
         return planned(now, chosen, reader, today, bottles);
+    }
+
+    /** Name of the first bottle that is refused whatever is seen of it today. */
+    private Optional<String> unfit(BenchNow now, List<Bottle> chosen) {
+        JudgingFitness judging = workplace.benches().judgingFitness();
+        return chosen.stream()
+                .map(bottle -> judging.beforeReading(now.id(), bottle.id()))
+                .filter(report -> report.word().refused())
+                .map(FitnessReport::name)
+                .findFirst();
     }
 
     private View planned(

@@ -3,16 +3,19 @@ package org.lowfirst.web.warm;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.fitness.FitnessReport;
 import org.lowfirst.app.honest.FillingInTime;
 import org.lowfirst.app.honest.Outcome;
 import org.lowfirst.planning.warm.FastestFill;
 import org.lowfirst.planning.warm.FillSchedule;
 import org.lowfirst.station.Bottle;
+import org.lowfirst.station.Reading;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.transfer.warm.RiseRate;
 import org.lowfirst.web.form.Form;
 import org.lowfirst.web.form.Reader;
+import org.lowfirst.web.gate.Gates;
 import org.lowfirst.web.view.NoSuchThing;
 import org.lowfirst.web.warm.TimePage.TimeSheet;
 import org.lowfirst.web.workplace.BenchNow;
@@ -54,6 +57,11 @@ public final class TimePages {
         }
         if (!reader.form().sound() || before == null || target == null || rise == null) {
             return workplace.screens().refused(page(now, bottle, reader.form(), null));
+        }
+        Reading reading = now.reading(before, temperature);
+        FitnessReport report = workplace.benches().judgingFitness().forFill(now.id(), bottle.id(), target, reading);
+        if (!report.mayBeFilled()) {
+            return workplace.screens().show(Gates.page(workplace, now, bottle, report, reading, reader.form()));
         }
         FillingInTime.Wish wish = new FillingInTime.Wish(
                 bottle.id(),
