@@ -2,20 +2,13 @@ package org.lowfirst.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
 import java.net.URI;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -25,18 +18,10 @@ import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lowfirst.web.Browser.Page;
+import org.lowfirst.web.words.MessageFiles;
 
 /** Every page that can be reached by links at a bench set to German, searched for English texts of the message files. */
 final class GermanPagesTest {
-
-    private static final List<String> FILES = List.of(
-            "/org/lowfirst/web/messages",
-            "/org/lowfirst/app/bench/words",
-            "/org/lowfirst/app/honest/words",
-            "/org/lowfirst/planning/words/phrases",
-            "/org/lowfirst/station/due/words",
-            "/org/lowfirst/station/readiness/words",
-            "/org/lowfirst/station/rules/words");
 
     /** Words that no German sentence has. */
     private static final Pattern ENGLISH_WORD = Pattern.compile("\\b(the|and|with|of|is|are|from|not|to)\\b");
@@ -108,23 +93,17 @@ final class GermanPagesTest {
     private static Set<String> englishPieces() {
         Set<String> german = new TreeSet<>();
         Set<String> english = new TreeSet<>();
-        for (String file : FILES) {
-            german.addAll(pieces(file + "_de.properties"));
-            english.addAll(pieces(file + ".properties"));
+        for (Path file : MessageFiles.english()) {
+            german.addAll(pieces(MessageFiles.in("de", file)));
+            english.addAll(pieces(file));
         }
         english.removeIf(piece -> german.stream().anyMatch(other -> other.contains(piece)));
         return english;
     }
 
-    private static Set<String> pieces(String file) {
-        Properties words = new Properties();
-        try (InputStream in = GermanPagesTest.class.getResourceAsStream(file)) {
-            words.load(new InputStreamReader(Objects.requireNonNull(in, file), StandardCharsets.UTF_8));
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(file, unreadable);
-        }
-        return words.values().stream()
-                .flatMap(text -> Arrays.stream(text.toString().split("\\{[^}]*}")))
+    private static Set<String> pieces(Path file) {
+        return MessageFiles.texts(file).values().stream()
+                .flatMap(text -> Arrays.stream(text.split("\\{[^}]*}")))
                 .map(String::strip)
                 .filter(piece -> piece.length() >= LONG_ENOUGH && piece.contains(" "))
                 .collect(Collectors.toCollection(TreeSet::new));
