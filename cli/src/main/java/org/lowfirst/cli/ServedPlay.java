@@ -40,7 +40,7 @@ final class ServedPlay {
                 return ExitCode.FAILED;
             }
             try (ServedPages pages = ((ServedPages.Start.Up) start).pages()) {
-                play(wish, terminal, interruption, play, pages);
+                play(wish, terminal, interruption, play, pages, folder);
             }
             return ExitCode.DONE;
         } finally {
@@ -49,11 +49,12 @@ final class ServedPlay {
     }
 
     private static void play(
-            Wish wish, Terminal terminal, Interruption interruption, LiveBenchPlay play, ServedPages pages)
+            Wish wish, Terminal terminal, Interruption interruption, LiveBenchPlay play, ServedPages pages, Path folder)
             throws InterruptedException {
         RandomIds ids = new RandomIds();
         play.enter(pages.benches(), ids);
         say(terminal, "An invented bench is at " + play.address(pages.url()).resolve("bank"));
+        say(terminal, "Its journal is in " + folder + " until it is stopped.");
         say(terminal, "Ctrl+C stops it. Nothing of it is kept.");
         LiveTelling telling = new LiveTelling(
                 line -> say(terminal, line), () -> rest(wish.pace(), interruption), interruption::asked);
