@@ -227,7 +227,7 @@ final class MoneyPagesTest {
                         "bill",
                         "17",
                         "serial",
-                        "K 4711",
+                        "k-4711",
                         "from",
                         today.toString(),
                         "to",

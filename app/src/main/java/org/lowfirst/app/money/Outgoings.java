@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -131,6 +132,29 @@ final class Outgoings {
     private Optional<RentLine> findLine(MoneyFact.RentBilled fact) {
         return fact.line()
                 .findLine(fact.bill())
-                .filter(line -> line.amount().currency().equals(currency));
+                .filter(line -> line.amount().currency().equals(currency))
+                .map(line -> new RentLine(
+                        line.reference(),
+                        known(line.serial()),
+                        line.from(),
+                        line.to(),
+                        line.days(),
+                        line.perDay(),
+                        line.amount()));
+    }
+
+    /** A serial number as it was read from the supply, should the bill write it with other blanks, dashes or letters. */
+    private String known(String billed) {
+        return stays.values().stream()
+                .map(stay -> stay.details().serial())
+                .flatMap(serial -> Optional.ofNullable(serial).stream())
+                .map(String::strip)
+                .filter(serial -> plain(serial).equals(plain(billed)))
+                .findFirst()
+                .orElse(billed);
+    }
+
+    private static String plain(String serial) {
+        return serial.replaceAll("[\\s./-]", "").toUpperCase(Locale.ROOT);
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.lowfirst.station.charges.ChargeLine;
+import org.lowfirst.station.charges.GasUnit;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.dataformat.csv.CsvFactory;
@@ -55,6 +56,22 @@ class MonthSheetTest {
         byte[] sheet = new MonthSheet(bench.books(), Locale.ENGLISH).write(RandomBench.MONTH, "Nora Vale");
         assertThat(rows(sheet).stream().skip(1).map(row -> row.get(1))).containsOnly("Nora Vale");
         assertThat(new String(sheet, StandardCharsets.UTF_8)).contains("\r\n").doesNotContain("\n\n");
+    }
+
+    @Test
+    void eachUnitOfGasHasAColumnOfItsOwn() {
+        List<String> header = new ArrayList<>();
+        List<List<String>> rows = new ArrayList<>();
+        for (long seed = 0; header.size() < 17; seed++) {
+            Books books = new RandomBench(seed, "Nora Vale", GasUnit.STANDARD_CUBIC_FOOT).books();
+            rows = rows(new MonthSheet(books, Locale.ENGLISH).write(RandomBench.MONTH, ""));
+            header = rows.get(0);
+        }
+        int litres = header.indexOf("gas [standard litres at 15 C, 1.013 bar]");
+        int feet = header.indexOf("gas [standard cubic feet at 15 C, 1.013 bar]");
+        assertThat(List.of(litres, feet)).doesNotContain(-1);
+        assertThat(rows.stream().skip(1))
+                .allMatch(row -> row.get(litres).isEmpty() != row.get(feet).isEmpty());
     }
 
     private static List<List<String>> rows(byte[] sheet) {

@@ -62,8 +62,14 @@ final class RandomBench {
     private final List<Long> standing = new ArrayList<>();
     private Instant now = Instant.parse("2026-05-28T08:00:00Z");
     private @Nullable YearMonth closed;
+    private GasUnit unit = GasUnit.STANDARD_LITRE;
 
     RandomBench(long seed, String owner) {
+        this(seed, owner, GasUnit.STANDARD_LITRE);
+    }
+
+    /** @param later unit of gas in every tariff but the first */
+    RandomBench(long seed, String owner, GasUnit later) {
         this.random = new Random(seed);
         enter(new Fact.BenchOpened(settings()));
         enter(tariff(LocalDate.of(2026, 5, 1)));
@@ -80,6 +86,7 @@ final class RandomBench {
                     null));
         }
         int steps = 15 + random.nextInt(15);
+        unit = later;
         for (int i = 0; i < steps; i++) {
             now = now.plus(Duration.ofHours(12 + random.nextInt(48)));
             step(i);
@@ -153,7 +160,7 @@ final class RandomBench {
                 from,
                 new StatedTariff(
                         "EUR",
-                        GasUnit.STANDARD_LITRE,
+                        unit,
                         ReferenceCondition.ISO_15C_1ATM,
                         random.nextInt(4),
                         prices,
