@@ -18,6 +18,9 @@ import java.util.Arrays;
  * lower one, and is then best just below the upper one. That holds for the stop too: just below it a later supply finishes the
  * bottle at no cost.)
  *
+ * <p>No stage ends above the level at which its supply, as it was before the session, and the bottle come to rest; that is
+ * worked out for a bottle at the level above the one it starts from, so that the costs between two levels stay bounds.
+ *
  * <p>A supply that is kept must not fall below the highest stop; its gas costs 1 per mole of loss besides, and (1) holds for all
  * its stages at that level.
  */
@@ -35,6 +38,8 @@ final class PriceTable {
 
     private final double[] stop;
     private final int[] stopAt;
+    /** endAt[b][s][j]: highest level at which a stage of bottle b on supply s from level j may be counted to end. */
+    private final int[][][] endAt;
     private final double[][] upTo;
     private final double[][] levelTimesMu;
     /** cost[b][s][j]: cheapest way of bottle b from level j to its stop on supplies s and above. */
@@ -50,12 +55,36 @@ final class PriceTable {
         levelTimesMu = new double[problem.supplies][levels.count()];
         cost = new double[problem.bottles][][];
         stopAt = new int[problem.bottles];
+        endAt = new int[problem.bottles][][];
         for (int b = 0; b < problem.bottles; b++) {
             boolean wanted = !Problem.at(problem.bottle_molPerM3[b], stop[b]);
             stopAt[b] = wanted ? levels.exactly(stop[b]) : -1;
             cost[b] = wanted ? new double[problem.supplies + 1][levels.count()] : new double[0][];
+            endAt[b] = wanted ? highestEnds(b) : new int[0][];
         }
         reprice();
+    }
+
+    private int[][] highestEnds(int b) {
+        int[][] ends = new int[problem.supplies][stopAt[b]];
+        for (int s = 0; s < problem.supplies; s++) {
+            double r = problem.supply_molPerM3[s];
+            for (int j = 0; j < stopAt[b]; j++) {
+                double rest = problem.equal(s, r, b, levels.at(j + 1));
+                int end = j + 1;
+                while (end < stopAt[b] && levels.at(end) <= Math.min(r, rest * (1.0 + Problem.SLACK))) {
+                    end++;
+                }
+                ends[s][j] = end;
+            }
+        }
+        return ends;
+    }
+
+    /** Whether a stage of bottle b on supply s from level j may bring it to its stop. */
+    private boolean reaches(int b, int s, int j) {
+        double rest = problem.equal(s, problem.supply_molPerM3[s], b, levels.at(j + 1));
+        return levels.at(stopAt[b]) <= rest * (1.0 + Problem.SLACK);
     }
 
     /** Works out the costs at the present prices. */
@@ -99,7 +128,11 @@ final class PriceTable {
         int goal = stopAt[b];
         double best = cost[b][s + 1][j];
         int end = PASS;
-        for (int e = kept[s] ? goal : j + 1; e <= goal && levels.at(e) <= problem.supply_molPerM3[s]; e++) {
+        int last = Math.min(goal, endAt[b][s][j]);
+        for (int e = kept[s] ? goal : j + 1; e <= last && levels.at(e) <= problem.supply_molPerM3[s]; e++) {
+            if (e == goal && !reaches(b, s, j)) {
+                break;
+            }
             double way = least(b, s, j, e);
             if (way < best) {
                 best = way;
@@ -107,7 +140,8 @@ final class PriceTable {
             }
         }
         boolean finishedLater =
-                !kept[s] && levels.at(goal) <= problem.supply_molPerM3[s] && cost[b][s + 1][goal - 1] < NO_WAY;
+                !kept[s] && last == goal && levels.at(goal) <= problem.supply_molPerM3[s]
+                        && cost[b][s + 1][goal - 1] < NO_WAY;
         return finishedLater && least(b, s, j, ALMOST) < best ? ALMOST : end;
     }
 
