@@ -47,8 +47,8 @@ public class SessionBenchmark {
     @Param({"1.5", "4"})
     double scale = 1.5;
 
-    private final SessionPlanner planner = SessionPlanner.under(
-            Conditions.of(Oxygen.schmidtWagner(), Temperature.ofCelsius(20), ReferenceRule.EU));
+    private final SessionPlanner planner =
+            SessionPlanner.under(Conditions.of(Oxygen.schmidtWagner(), Temperature.ofCelsius(20), ReferenceRule.EU));
     private final List<SessionRequest> requests = new ArrayList<>();
 
     @Setup
@@ -65,8 +65,8 @@ public class SessionBenchmark {
         Random random = new Random(seed);
         List<SupplyState> bank = new ArrayList<>();
         for (int s = 0; s < supplies; s++) {
-            bank.add(new SupplyState(
-                    "S" + s, Volume.ofLitres(50), GaugePressure.ofBar(60 + 140 * random.nextDouble())));
+            bank.add(
+                    new SupplyState("S" + s, Volume.ofLitres(50), GaugePressure.ofBar(60 + 140 * random.nextDouble())));
         }
         List<SessionBottle> wanted = new ArrayList<>();
         for (int b = 0; b < bottles; b++) {

@@ -23,6 +23,7 @@ final class LargeSession {
     private static final int TRIALS_PER_ROUND = 20;
     /** One in so many rounds goes to the bound on bottles; more of them have not moved it (docs/session.md). */
     private static final int BOUND = 3;
+
     private static final int WAYS = 6;
 
     private final Problem problem;

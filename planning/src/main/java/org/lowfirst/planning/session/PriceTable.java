@@ -40,6 +40,7 @@ final class PriceTable {
     private final int[] stopAt;
     /** endAt[b][s][j]: highest level at which a stage of bottle b on supply s from level j may be counted to end. */
     private final int[][][] endAt;
+
     private final double[][] upTo;
     private final double[][] levelTimesMu;
     /** cost[b][s][j]: cheapest way of bottle b from level j to its stop on supplies s and above. */
@@ -139,9 +140,10 @@ final class PriceTable {
                 end = e;
             }
         }
-        boolean finishedLater =
-                !kept[s] && last == goal && levels.at(goal) <= problem.supply_molPerM3[s]
-                        && cost[b][s + 1][goal - 1] < NO_WAY;
+        boolean finishedLater = !kept[s]
+                && last == goal
+                && levels.at(goal) <= problem.supply_molPerM3[s]
+                && cost[b][s + 1][goal - 1] < NO_WAY;
         return finishedLater && least(b, s, j, ALMOST) < best ? ALMOST : end;
     }
 
