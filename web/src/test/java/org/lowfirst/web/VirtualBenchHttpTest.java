@@ -28,6 +28,7 @@ import org.lowfirst.app.virtual.FillOrder;
 import org.lowfirst.app.virtual.FillSeen;
 import org.lowfirst.app.virtual.InventedBench;
 import org.lowfirst.app.virtual.InventedBottle;
+import org.lowfirst.app.virtual.PagesGuidance;
 import org.lowfirst.app.virtual.Patience;
 import org.lowfirst.app.virtual.Slip;
 import org.lowfirst.app.virtual.StageSeen;

@@ -159,6 +159,7 @@ public final class PagesGuidance implements Guidance {
         return String.join(" ", said);
     }
 
+    /** What the page must show for the guide to go on. */
     private static void require(boolean holds, Page page) {
         if (!holds) {
             throw new IllegalStateException("The page at " + page.address() + " (" + page.status() + ") says:\n"
