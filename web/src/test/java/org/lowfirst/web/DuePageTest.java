@@ -15,6 +15,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -99,6 +100,17 @@ final class DuePageTest {
         assertThat(text(page("/bench"))).contains("hoses, gauges, relief valves");
     }
 
+    /** Ten years for oxygen in steel: ADR P200 (10), table 1, UN 1072; the last good day is the last of the month. */
+    @Test
+    void aMarkedBottleFallsDueByTheRuleBookInForce() {
+        YearMonth tested = YearMonth.from(today).minusYears(4);
+        Page due = page("/due");
+        assertThat(due.find("main details").text())
+                .contains("Test of M-03", "P200")
+                .contains(String.valueOf(tested.plusYears(10).getYear()));
+        assertThat(due.find("main details a").attr("href")).endsWith("/bottles/m-03");
+    }
+
     @Test
     void whatIsPastComesFirstThenWhatEndsSoon() {
         described("Hose 1", today.minusMonths(13), "12");
@@ -107,7 +119,7 @@ final class DuePageTest {
         assertThat(due.status()).isEqualTo(200);
         assertThat(due.find("#past + ul").text()).contains("Hose: Hose 1", "Was good until", "maker's sheet");
         assertThat(due.find("#soon + ul").text()).contains("Hose: Hose 2").doesNotContain("Hose 3");
-        assertThat(due.find("main details").text()).contains("Later: 1", "Hose: Hose 3");
+        assertThat(due.find("main details").text()).contains("Later: 2", "Hose: Hose 3");
         assertThat(due.document().select("#past + ul svg").attr("aria-hidden")).isEqualTo("true");
     }
 
@@ -181,7 +193,8 @@ final class DuePageTest {
                 .extracting(event -> event.getSummary().getValue())
                 .containsExactly(
                         "Hose: Schläuche, größere",
-                        "Hose: Hose; the long, \\ gray one at the bench beside the door, which nobody ever looks at");
+                        "Hose: Hose; the long, \\ gray one at the bench beside the door, which nobody ever looks at",
+                        "Test of M-03");
         assertThat(answer.body())
                 .contains("DTSTART;VALUE=DATE:" + DateTimeFormatter.BASIC_ISO_DATE.format(today.plusMonths(12)));
         Page hose = page("/due/equipment?name=Schl%C3%A4uche%2C+gr%C3%B6%C3%9Fere");
@@ -195,6 +208,8 @@ final class DuePageTest {
 
     @Test
     void anEmptyCalendarIsStillOne() throws IOException, InterruptedException {
+        Page bottle = page("/bottles/m-03");
+        browser.submit(bottle, bottle.find("form[action$=/retire]"), Map.of("reason", "sold", "who", "Tom Reed"));
         assertThat(events(calendar().body())).isEmpty();
         assertThat(calendar().body()).contains("BEGIN:VTIMEZONE");
         assertThat(text(page("/due"))).contains("served on this computer only", "/at/larkmoor/due.ics");
