@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.URI;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -78,14 +82,7 @@ final class JournalPageTest {
 
     @Test
     void everyStepOfItsFillsIsFoundForABottle() {
-        Page all = page("/journal");
-        String bottle = all.document().select("#cylinder option").stream()
-                .filter(option -> !option.text().startsWith("Supply")
-                        && !option.attr("value").isEmpty())
-                .findFirst()
-                .orElseThrow()
-                .attr("value");
-        Page found = search("cylinder", bottle);
+        Page found = search("cylinder", "demo-bottle-k1-front");
         assertThat(sentences(found)).anyMatch(said -> said.contains("From supply"));
     }
 
@@ -107,6 +104,18 @@ final class JournalPageTest {
         String head = chain.find("code").text().replace(" ", "");
         assertThat(head).matches("[0-9a-f]{64}");
         assertThat(page("/journal").document().text()).contains(head);
+    }
+
+    @Test
+    void anEntryThatWasTamperedWithIsFoundAndTheAdviceSaysWhatToDo() throws SQLException {
+        try (Connection database = DriverManager.getConnection("jdbc:sqlite:" + directory.resolve("lowfirst.db"));
+                Statement statement = database.createStatement()) {
+            statement.execute("DROP TRIGGER entry_is_never_changed");
+            statement.execute("UPDATE entry SET author = 'Somebody else' WHERE seq = 17");
+        }
+        Page chain = page("/journal/chain");
+        assertThat(chain.find("section.stop").text())
+                .contains("The chain breaks at entry 17: its content is not what was hashed.", "backup");
     }
 
     @Test
