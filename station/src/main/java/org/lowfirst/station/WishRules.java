@@ -26,10 +26,7 @@ final class WishRules {
             return supplyName(
                     bench, c.connecting().supply(), c.connecting().details().name());
         } else if (command instanceof Command.Enter c && c.fact() instanceof StandFact.ExchangeBegun begun) {
-            Supply supply = bench.getSupply(begun.leaving());
-            return supply.connected()
-                    ? null
-                    : Refused.of(Rule.SUPPLY_NOT_CONNECTED, supply.details().name());
+            return exchange(bench, bench.getSupply(begun.leaving()));
         } else if (command instanceof Command.AmendSupply c) {
             return supplyName(bench, c.supply(), c.details().name());
         } else if (command instanceof Command.RegisterBottle c) {
@@ -65,6 +62,18 @@ final class WishRules {
                     start.before().pressure());
         }
         return null;
+    }
+
+    /** Lines are opened for it, so nothing may be flowing. */
+    private static @Nullable Refused exchange(Bench bench, Supply leaving) {
+        if (!leaving.connected()) {
+            return Refused.of(Rule.SUPPLY_NOT_CONNECTED, leaving.details().name());
+        }
+        return bench.openFill()
+                .map(fill -> Refused.of(
+                        Rule.FILL_ALREADY_OPEN,
+                        bench.getBottle(fill.bottle()).details().name()))
+                .orElse(null);
     }
 
     private static @Nullable Refused supplyName(Bench bench, SupplyId id, String name) {

@@ -126,6 +126,7 @@ final class ExchangePagesTest {
     void oneThatIsOffGoesOnWithTheNewcomerWhenever() {
         off(residual(begin(), "44"));
         site.waitMinutes(600);
+        assertThat(plan().text()).contains("Supply P is being exchanged: its line may stand open.");
         assertThat(open("/exchange/s-P").find("h1").text()).isEqualTo("In the place of P");
         assertThat(open("/bank").document().text()).contains("Supply P is being exchanged.");
     }

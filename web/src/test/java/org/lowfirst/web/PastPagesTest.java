@@ -69,6 +69,19 @@ final class PastPagesTest {
     }
 
     @Test
+    void aSlipInAReadingAfterwardsIsCorrected() {
+        Browser.Page report =
+                together(Map.of("first", "s-B", "second", "s-C", "first-after", "130", "second-after", "157"));
+        Browser.Page entry = browser.follow(report.find("a[href*=/journal/]"));
+        browser.submit(
+                entry,
+                entry.find("form:has([name=second])"),
+                Map.of("second", "175", "reason", "slip", "who", "Tom Reed"));
+        assertThat(open("/bank").document().select(".supply .reading b").eachText())
+                .containsExactly("62", "130", "175");
+    }
+
+    @Test
     void oneSupplyIsNotTwo() {
         Browser.Page refused = together(Map.of("first", "s-B", "second", "s-B", "first-after", "130"));
         assertThat(refused.status()).isEqualTo(422);

@@ -37,6 +37,7 @@ import org.lowfirst.station.Command.RetireBottle;
 import org.lowfirst.station.Command.StartFill;
 import org.lowfirst.station.Command.TakeReading;
 import org.lowfirst.station.CylinderId;
+import org.lowfirst.station.Delivery;
 import org.lowfirst.station.EntryKey;
 import org.lowfirst.station.Fact;
 import org.lowfirst.station.FillId;
@@ -48,11 +49,11 @@ import org.lowfirst.station.RuleSet;
 import org.lowfirst.station.Settings;
 import org.lowfirst.station.Stage;
 import org.lowfirst.station.StampLine;
+import org.lowfirst.station.StandFact;
 import org.lowfirst.station.StatedAbsolutePressure;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.station.StatedVolume;
-import org.lowfirst.station.Supply;
 import org.lowfirst.station.SupplyDetails;
 import org.lowfirst.station.SupplyId;
 import org.lowfirst.station.Surroundings;
@@ -264,19 +265,31 @@ final class DemoStory {
     }
 
     private void exchange(String name, String serial, int bar) {
-        Supply lowest = benches.keepingTheBank().bank(BENCH).supplies().get(0).supply();
-        int residual =
-                rounded(benches.keepingTheBank().bank(BENCH).supplies().get(0).estimate());
-        recorded(benches.keepingTheBank()
-                .remove(BENCH, new RemoveSupply(lowest.id(), reads(residual), "back to the supplier"), submission()));
+        ExchangingASupply acts = benches.exchangingASupply();
+        SupplyView lowest = benches.keepingTheBank().bank(BENCH).supplies().get(0);
+        SupplyId id = lowest.supply().id();
+        recorded(acts.begin(BENCH, id, by("Wren")));
+        Reading left = reads(rounded(lowest.estimate()));
+        recorded(acts.readResidual(BENCH, id, left, by("Wren")));
+        recorded(acts.takeOff(BENCH, new RemoveSupply(id, left, "back to the supplier"), submission()));
         clock.forward(Duration.ofMinutes(15));
-        connect(name, "50", serial, bar);
+        recorded(acts.takeIn(BENCH, id, connecting(name, "50", serial, bar), paper(serial), submission()));
     }
 
     private void connect(String name, String litres, String serial, int bar) {
+        recorded(benches.keepingTheBank().connect(BENCH, connecting(name, litres, serial, bar), submission()));
+        recorded(benches.keepingTheBank()
+                .stand(BENCH, new StandFact.SupplyDelivered(supply(name), paper(serial)), by("Wren")));
+    }
+
+    private ConnectSupply connecting(String name, String litres, String serial, int bar) {
         SupplyDetails details = new SupplyDetails(name, serial, litres(litres), bar(200));
-        ConnectSupply command = new ConnectSupply(new SupplyId("demo-supply-" + name), details, reads(bar));
-        recorded(benches.keepingTheBank().connect(BENCH, command, submission()));
+        return new ConnectSupply(supply(name), details, reads(bar));
+    }
+
+    private Delivery paper(String serial) {
+        return new Delivery(
+                "L-" + serial.substring(3), LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC), "Holm Gases");
     }
 
     private void register(String name, String owner, String litres, int target, int bar) {
@@ -333,9 +346,13 @@ final class DemoStory {
     }
 
     private Submission submission() {
+        return by(PEOPLE.get(random.nextInt(PEOPLE.size())));
+    }
+
+    /** Takes nothing from the chance that makes the rest of the story. */
+    private Submission by(String author) {
         keys++;
         clock.forward(Duration.ofSeconds(20));
-        String author = PEOPLE.get(random.nextInt(PEOPLE.size()));
         return new Submission(new EntryKey("story-" + keys), author, clock.instant(), false);
     }
 

@@ -17,11 +17,13 @@ import org.lowfirst.planning.Step;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Command.ConnectSupply;
 import org.lowfirst.station.Command.RemoveSupply;
+import org.lowfirst.station.Command.StartFill;
 import org.lowfirst.station.CostKind;
 import org.lowfirst.station.Delivery;
 import org.lowfirst.station.Entry;
 import org.lowfirst.station.EntryKey;
 import org.lowfirst.station.Fact;
+import org.lowfirst.station.FillId;
 import org.lowfirst.station.MoneyFact;
 import org.lowfirst.station.Refused;
 import org.lowfirst.station.Rule;
@@ -203,6 +205,19 @@ class ExchangeTest {
                                 new StatedMoney(new BigDecimal(amount), "EUR"),
                                 "")),
                         station.submission()));
+    }
+
+    @Test
+    void nothingIsExchangedWhileABottleIsFilled() {
+        station.recorded(station.benches
+                .guidingAFill()
+                .start(
+                        Station.BENCH,
+                        new StartFill(new FillId("fill-1"), bottle, Station.bar("150"), station.reads("20")),
+                        null,
+                        station.submission()));
+        assertThat(exchanging().begin(Station.BENCH, p, station.submission()))
+                .isEqualTo(new Recording.NotRecorded(Refused.of(Rule.FILL_ALREADY_OPEN, "W-10")));
     }
 
     @Test

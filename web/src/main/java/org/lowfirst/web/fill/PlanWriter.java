@@ -131,6 +131,12 @@ final class PlanWriter {
 
     private List<String> notes(FillPlan plan, FillSpread spread) {
         List<String> notes = new ArrayList<>();
+        now.bench()
+                .stand()
+                .leaving()
+                .forEach(leaving -> notes.add(words.of(
+                        "plan.exchanging",
+                        now.bench().getSupply(leaving).details().name())));
         String wanted = figures.pressureWithUnit(plan.stop().wanted());
         String stop = figures.pressureWithUnit(plan.stop().reading());
         if (plan.stop().cap() == Cap.SERVICE_PRESSURE) {
