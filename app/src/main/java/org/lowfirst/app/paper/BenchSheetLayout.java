@@ -133,7 +133,9 @@ final class BenchSheetLayout {
         String reached = lettering.pressure(next.reached(), unit);
         String end = next.reaches()
                 ? lettering.of("sheet.reaches", "target", lettering.asTyped(next.target()))
-                : lettering.of("sheet.short", Map.of("reached", reached, "target", lettering.asTyped(next.target())));
+                : lettering.of(
+                        steps.isEmpty() ? "sheet.stays" : "sheet.short",
+                        Map.of("reached", reached, "target", lettering.asTyped(next.target())));
         if (steps.isEmpty() && next.reaches()) {
             return List.of(Node.saying("span", lettering.of("sheet.full", "target", lettering.asTyped(next.target()))));
         }
