@@ -149,6 +149,14 @@ final class PastPagesTest {
     }
 
     @Test
+    void whatTheRulesHadAgainstItIsSaidAndItIsKept() {
+        site.waitMinutes(60);
+        Browser.Page done = past(told(site.now().minus(Duration.ofMinutes(5)), "0", "150"));
+        assertThat(done.status()).isEqualTo(200);
+        assertThat(done.document().select(".know").text()).contains("Against the rules on that day, and kept as what");
+    }
+
+    @Test
     void whatHappenedIsFlaggedAndNotRefused() {
         site.waitMinutes(60);
         Browser.Page bottle = open("/bottles/m-03");

@@ -61,6 +61,16 @@ public final class JudgingFitness {
     }
 
     /**
+     * One bottle as it was found on the day of a fill that is over, by the rules and the marking as they are known now.
+     *
+     * @throws java.util.NoSuchElementException when there is no such bench or bottle
+     */
+    public FitnessReport onDay(BenchId bench, BottleId bottle, Reading before, LocalDate day) {
+        Bench now = recorder.getState(bench).bench();
+        return new FitnessWriter(now, locale).report(bottle, before.pressure().gauge(), day, List.of());
+    }
+
+    /**
      * One bottle as far as it can be judged before anybody reads its gauge.
      *
      * @throws java.util.NoSuchElementException when there is no such bench or bottle

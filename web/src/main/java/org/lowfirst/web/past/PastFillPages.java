@@ -1,6 +1,7 @@
 package org.lowfirst.web.past;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -136,6 +137,7 @@ public final class PastFillPages {
                                 "past.done.above",
                                 figures.asTyped(fill.after().pressure()),
                                 figures.asTyped(found.details().servicePressure()))));
+        bottle.ifPresent(found -> notes.addAll(unfit(now, line, fill)));
         @Nullable String note = line.note();
         if (note != null) {
             notes.add(note);
@@ -155,6 +157,21 @@ public final class PastFillPages {
                 fill.stages().stream().map(stage -> stage(now, stage)).toList(),
                 notes,
                 now.words().of("past.done.bank", bank));
+    }
+
+    /** What the rules had against it on that day. The fill is kept all the same. */
+    private List<String> unfit(BenchNow now, JournalLine line, Fact.FillRecorded fill) {
+        LocalDate day = LocalDate.ofInstant(
+                line.entry().origin().effectiveAt(), now.times().zone());
+        return workplace
+                .benches()
+                .judgingFitness()
+                .onDay(now.id(), fill.bottle(), fill.before(), day)
+                .lines()
+                .refusals()
+                .stream()
+                .map(finding -> now.words().of("past.done.unfit", finding.sentence()))
+                .toList();
     }
 
     private static String stage(BenchNow now, Stage stage) {
