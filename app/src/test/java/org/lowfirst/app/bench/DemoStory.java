@@ -103,6 +103,8 @@ final class DemoStory {
         for (LocalDate day = FIRST_DAY; day.isBefore(LoadingTheDemoBench.DAY_AFTER); day = day.plusDays(1)) {
             day(day, (int) (day.toEpochDay() - FIRST_DAY.toEpochDay()));
         }
+        new DemoCare(benches, BENCH)
+                .tell(bottle("K2 rear"), bottle("K1 front"), bottle("K1 rear"), bottle("Mountain 1"));
         return lines();
     }
 
@@ -380,7 +382,7 @@ final class DemoStory {
         return StatedTemperature.of(celsius, TemperatureUnit.CELSIUS);
     }
 
-    private static StatedPressure bar(int value) {
+    static StatedPressure bar(int value) {
         return new StatedPressure(BigDecimal.valueOf(value), PressureUnit.BAR);
     }
 
