@@ -13,7 +13,8 @@ import org.lowfirst.station.rules.Verdict;
  * @param measured what was found; empty when nothing was
  * @param limit what is allowed; empty when the rule has none
  * @param left days or fills left, e.g. "16 days"; empty when nothing is counted
- * @param source where the rule comes from, and how well its text is known
+ * @param source where the rule comes from, as the book has it
+ * @param status how well that text is known
  * @param override whether a refusal may be set aside
  */
 public record FindingLine(
@@ -25,6 +26,7 @@ public record FindingLine(
         String limit,
         String left,
         String source,
+        String status,
         OverridePolicy override) {
 
     /** Whether nobody can set it aside. */

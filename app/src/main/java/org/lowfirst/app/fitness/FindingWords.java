@@ -41,14 +41,13 @@ final class FindingWords {
                 measured,
                 limit,
                 left,
-                source(source),
+                source.source(),
+                status(source),
                 finding.override());
     }
 
-    String source(RuleHeading rule) {
-        return words.text(
-                "source",
-                Map.of("source", rule.source(), "status", codes.text("status." + code(rule.status()), Map.of())));
+    String status(RuleHeading rule) {
+        return codes.text("status." + code(rule.status()), Map.of());
     }
 
     String question(String code) {

@@ -74,7 +74,7 @@ public final class FitnessWriter {
                                 .toList()),
                         lines(judgement.warnings()),
                         lines(setAside),
-                        lines(passed(judgement))),
+                        lines(passed(judgement, Judging.book(bench).questions(day)))),
                 questions,
                 toSetAside(against, questions));
     }
@@ -137,10 +137,12 @@ public final class FitnessWriter {
                 : words.text("fitness.left", Map.of("word", said, "left", String.join(", ", left)));
     }
 
-    /** Rules that passed and have something to show. */
-    private static List<Finding> passed(Judgement judgement) {
+    /** Rules that passed and have something to show; the answers of the day are known to who gave them. */
+    private static List<Finding> passed(Judgement judgement, List<String> questions) {
         return judgement.findings().stream()
                 .filter(finding -> finding.verdict() == Verdict.ALLOW && !(finding.limit() instanceof Measure.Nothing))
+                .filter(finding ->
+                        !(finding.measured() instanceof Measure.OfWord word && questions.contains(word.word())))
                 .toList();
     }
 

@@ -45,7 +45,8 @@ public final class RuleBookWords {
         return new RuleInWords(
                 heading.id(),
                 sentence(rule),
-                findings.source(heading),
+                heading.source(),
+                findings.status(heading),
                 heading.country(),
                 until == null
                         ? words.text("in-force", Map.of("from", from))

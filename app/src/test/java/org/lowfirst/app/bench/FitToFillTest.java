@@ -109,7 +109,8 @@ class FitToFillTest {
         assertThat(report.lines().notes()).singleElement().satisfies(note -> {
             assertThat(note.sentence()).isEqualTo("Its test is good to 30 Jun 2026: 16 days left. Plan the next test.");
             assertThat(note.left()).isEqualTo("16 days");
-            assertThat(note.source()).contains("49 CFR 180.209(a)").endsWith("(the text was read)");
+            assertThat(note.source()).contains("49 CFR 180.209(a)");
+            assertThat(note.status()).isEqualTo("the text was read");
         });
         assertThat(start(b21, "1800", "600")).isInstanceOf(Recording.Recorded.class);
     }

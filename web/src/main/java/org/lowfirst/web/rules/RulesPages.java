@@ -87,7 +87,7 @@ public final class RulesPages {
         if (!rule.isEmpty()) {
             Block block = block(now, rule);
             boolean out = typed.containsKey("take-out");
-            whole = block.before() + (out ? "" : typedText.stripTrailing() + "\n") + block.after();
+            whole = block.before() + (out ? "" : typedText.strip() + "\n") + block.after();
             before = (int) block.before().lines().count();
         }
         if (keeping().read(whole) instanceof Malformed wrong) {
