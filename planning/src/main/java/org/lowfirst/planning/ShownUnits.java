@@ -79,7 +79,8 @@ public record ShownUnits(PressureUnit pressure, TemperatureUnit temperature, Vol
         return unit == PressureUnit.MEGAPASCAL ? 2 : 0;
     }
 
-    private String number(double value, int digits) {
+    /** A number with digits set apart and its decimals as the language writes them. */
+    public String number(double value, int digits) {
         String text = String.format(Locale.ROOT, "%,." + digits + "f", value);
         return text.equals("-0") ? "0" : localized(text);
     }

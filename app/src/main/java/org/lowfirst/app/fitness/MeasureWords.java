@@ -24,7 +24,7 @@ final class MeasureWords {
     MeasureWords(Locale locale, Units units) {
         this.words = Wording.of(MeasureWords.class, locale);
         this.codes = Wording.of(RuleBook.class, locale);
-        this.days = DateTimeFormatter.ofPattern("d MMM yyyy", locale);
+        this.days = DateTimeFormatter.ofPattern(words.text("format.day", Map.of()), locale);
         this.figures = QuantityFormat.of(locale);
         this.units = units;
         this.locale = locale;

@@ -14,7 +14,11 @@ final class BenchUnits {
 
     static ShownUnits shown(Settings settings) {
         Units units = settings.units();
-        return new ShownUnits(units.pressure(), units.temperature(), units.volume());
+        return new ShownUnits(
+                units.pressure(),
+                units.temperature(),
+                units.volume(),
+                settings.language().locale());
     }
 
     static ReferenceRule rule(Settings settings) {

@@ -1,6 +1,5 @@
 package org.lowfirst.app.honest;
 
-import java.util.Locale;
 import org.lowfirst.gas.Amount;
 import org.lowfirst.gas.EquationOfState;
 import org.lowfirst.gas.ReferenceCondition;
@@ -25,7 +24,7 @@ final class FreeVolumes {
 
     static String words(Volume volume, ShownUnits units) {
         return units.volume() == VolumeUnit.CUBIC_FOOT
-                ? String.format(Locale.ROOT, "%,.1f cu ft", volume.to(VolumeUnit.CUBIC_FOOT))
-                : String.format(Locale.ROOT, "%,.0f L", volume.toLitres());
+                ? units.number(volume.to(VolumeUnit.CUBIC_FOOT), 1) + " cu ft"
+                : units.number(volume.toLitres(), 0) + " L";
     }
 }

@@ -79,7 +79,7 @@ record VerdictSentences(
         double in = 1.0 / chance;
         double scale = Math.pow(10.0, Math.max(0.0, Math.floor(Math.log10(in)) - 1.0));
         return wording.text(
-                "chance", Map.of("in", String.format(Locale.ROOT, "%,.0f", Math.round(in / scale) * scale)));
+                "chance", Map.of("in", String.format(wording.locale(), "%,.0f", Math.round(in / scale) * scale)));
     }
 
     static String key(String name) {

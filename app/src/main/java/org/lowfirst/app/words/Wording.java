@@ -25,6 +25,11 @@ public final class Wording {
                 ResourceBundle.getBundle(owner.getPackageName() + ".words", locale, owner.getClassLoader(), control));
     }
 
+    /** The language they are in; of English, the root locale. */
+    public Locale locale() {
+        return texts.getLocale();
+    }
+
     /**
      * @param values what to fill in, by the name in braces
      * @throws java.util.MissingResourceException when the key is unknown

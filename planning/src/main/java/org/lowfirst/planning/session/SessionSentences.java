@@ -126,7 +126,7 @@ final class SessionSentences {
                 ? ReferenceCondition.US_70F_1ATM
                 : ReferenceCondition.ISO_15C_1ATM;
         double litres = plan.gas().freeVolume(amount, at).toLitres();
-        return String.format(Locale.ROOT, "%,.0f L (%s)", litres, at.label());
+        return units.number(litres, 0) + " L (" + at.label() + ")";
     }
 
     private String pressure(GaugePressure pressure) {
