@@ -14,6 +14,11 @@ import org.lowfirst.station.rules.RuleBook;
 /** What a rule measured, written for people in the units of one bench. */
 final class MeasureWords {
 
+    /** From two years on nobody counts days. */
+    private static final long MANY_DAYS = 730;
+
+    private static final long DAYS_IN_A_YEAR = 365;
+
     private final Wording words;
     private final Wording codes;
     private final DateTimeFormatter days;
@@ -37,7 +42,9 @@ final class MeasureWords {
         } else if (measure instanceof Measure.OfDate m) {
             return day(m.date());
         } else if (measure instanceof Measure.OfDays m) {
-            return counted("days", m.days());
+            return Math.abs(m.days()) < MANY_DAYS
+                    ? counted("days", m.days())
+                    : counted("years", m.days() / DAYS_IN_A_YEAR);
         } else if (measure instanceof Measure.OfFills m) {
             return counted("fills", m.fills());
         } else if (measure instanceof Measure.OfVolume m) {
