@@ -100,12 +100,43 @@ final class MainJobBrowserTest {
         iris.type("Marked service pressure", "200");
         iris.type("Usual target", "150");
         iris.press("Save and fill");
+        iris.sees("M-03 before its fill");
+        iris.reads("Nobody has entered its marking");
+        iris.findsNothingInTheWay();
+        entersTheStamp(iris);
+        iris.press("Fill M-03");
         iris.sees("Fill M-03");
+    }
+
+    private static void entersTheStamp(Visitor iris) {
+        iris.press("Enter its stamp");
+        iris.sees("Stamp of M-03");
+        iris.type("The stamp", "ISO 9809-1 PH 300 BAR 2022/04");
+        iris.press("Read it");
+        iris.sees("Stamp of M-03");
+        iris.reads("Test pressure: 4,351 psi, 300 bar");
+        iris.findsNothingInTheWay();
+        iris.choose("Labelled for", "oxygen");
+        iris.choose("Outlet", "G 3/4");
+        iris.page().locator("input[name=oxygen-clean][value=yes]").check();
+        iris.page().locator("input[name=other-service][value=no]").check();
+        iris.page().locator("input[name=consent][value=yes]").check();
+        iris.press("Enter the marking");
+        iris.reads("Saved as entry");
+    }
+
+    private static void looksAtTheBottle(Visitor iris) {
+        iris.reads("Look at the bottle");
+        iris.findsNothingInTheWay();
+        iris.findsTargetsLargeEnough();
+        iris.page().locator("input[type=radio][value=no]").all().forEach(no -> no.check());
+        iris.press("Done looking");
     }
 
     private static void plans(Visitor iris) {
         iris.type("Bottle gauge shows", "40");
         iris.press("Show the plan");
+        looksAtTheBottle(iris);
         iris.reads("Fills left like this one");
         assertThat(iris.text())
                 .contains("gauges meet at 60 bar", "gauges meet at 113 bar", "shut at 150 bar")
