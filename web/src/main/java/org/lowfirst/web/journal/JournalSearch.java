@@ -46,7 +46,7 @@ final class JournalSearch {
         @Nullable LocalDate from = day("from");
         @Nullable LocalDate to = day("to");
         if (from != null && to != null && to.isBefore(from)) {
-            form = form.faulting("to", now.words().of("fault.days", form.value("to"), form.value("from")));
+            form = form.faulting("to", now.words().of("fault.days-order", form.value("to"), form.value("from")));
         }
         return new JournalFilter(
                 group(),
