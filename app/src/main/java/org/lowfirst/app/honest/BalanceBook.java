@@ -141,7 +141,12 @@ final class BalanceBook {
                 : null;
     }
 
-    /** @param only this fill alone; null for every one that lies within the time */
+    /**
+     * What entered bottles. How warm the gas was at the end of a fill is a habit of the bench, so over several fills it does not
+     * average out: those parts are added as they are, the others in quadrature.
+     *
+     * @param only this fill alone; null for every one that lies within the time
+     */
     private ContentsEstimate entered(Instant from, Instant to, @Nullable FillId only) {
         Map<FillId, List<GaugeReading>> fills = new LinkedHashMap<>();
         for (Noted line : reconciled.noted()) {
@@ -155,6 +160,7 @@ final class BalanceBook {
         }
         double amount_mol = 0.0;
         double variance_mol2 = 0.0;
+        double warmth_mol = 0.0;
         for (List<GaugeReading> readings : fills.values()) {
             GaugeReading first = readings.get(0);
             GaugeReading last = readings.get(readings.size() - 1);
@@ -167,9 +173,10 @@ final class BalanceBook {
                 double entered_mol = after.amount_mol() - before.amount_mol();
                 amount_mol += entered_mol;
                 variance_mol2 += variance(before, after, entered_mol);
+                warmth_mol += Math.abs(temperature(after));
             }
         }
-        return new ContentsEstimate(amount_mol, Math.sqrt(variance_mol2));
+        return new ContentsEstimate(amount_mol, Math.hypot(Math.sqrt(variance_mol2), warmth_mol));
     }
 
     private double variance(ContentsMeasurement before, ContentsMeasurement after, double entered_mol) {
@@ -178,13 +185,21 @@ final class BalanceBook {
         double along_mol = after.molesPerPascal()
                 * after.gauge().slope()
                 * (after.shown().pascals() - before.shown().pascals());
-        return changing(before) + changing(after) + volume_mol * volume_mol + along_mol * along_mol;
+        double before_mol = temperature(before);
+        return repeat(before)
+                + repeat(after)
+                + before_mol * before_mol
+                + volume_mol * volume_mol
+                + along_mol * along_mol;
     }
 
-    private static double changing(ContentsMeasurement m) {
+    private static double repeat(ContentsMeasurement m) {
         double repeat_mol = m.molesPerPascal() * m.gauge().repeat_Pa();
-        double temperature_mol = m.molesPerKelvin() * m.reading().temperature().standardDeviation_K();
-        return repeat_mol * repeat_mol + temperature_mol * temperature_mol;
+        return repeat_mol * repeat_mol;
+    }
+
+    private static double temperature(ContentsMeasurement m) {
+        return m.molesPerKelvin() * m.reading().temperature().standardDeviation_K();
     }
 
     private Outcome<BalanceReport> report(List<SupplyDrop> drops, ContentsEstimate entered) {

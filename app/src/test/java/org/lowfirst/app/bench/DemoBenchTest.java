@@ -15,10 +15,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.lowfirst.app.honest.BalanceReport;
+import org.lowfirst.app.honest.Outcome;
 import org.lowfirst.app.journal.Journal;
 import org.lowfirst.app.journal.Opening;
 import org.lowfirst.app.journal.Verification;
 import org.lowfirst.gas.Oxygen;
+import org.lowfirst.planning.contents.VerdictCode;
 import org.lowfirst.station.BenchId;
 
 class DemoBenchTest {
@@ -61,6 +64,17 @@ class DemoBenchTest {
         assertThat(Duration.between(oldest, newest)).isGreaterThan(Duration.ofDays(20));
         assertThat(lines).allSatisfy(line -> assertThat(line.sentence()).endsWith("."));
         assertThat(Verification.of(benches.journal(), demo)).isInstanceOf(Verification.Whole.class);
+    }
+
+    /** Its bottles end their fills settled, which the bench takes to be warm gas at every one of them: no reason to accuse. */
+    @Test
+    void weeksOfFillsThatAllEndWarmOrAllEndSettledAccuseNobody() {
+        BenchId demo = benches.loadingTheDemoBench().load();
+        Outcome<BalanceReport> balance = benches.judgingReadings().balance(demo, NOW.minus(Duration.ofDays(60)), NOW);
+        assertThat(balance).isInstanceOf(Outcome.Given.class);
+        VerdictCode code =
+                ((Outcome.Given<BalanceReport>) balance).value().balance().code();
+        assertThat(code).isIn(VerdictCode.INSIDE_GAUGE_UNCERTAINTY, VerdictCode.WATCH);
     }
 
     @Test
