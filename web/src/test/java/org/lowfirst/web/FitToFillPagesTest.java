@@ -8,6 +8,7 @@ import java.time.YearMonth;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jsoup.nodes.Element;
@@ -101,6 +102,36 @@ final class FitToFillPagesTest {
         Page started = browser.submit(plan, plan.find("form[action$=/fill/start]"), Map.of("who", "A. Moss"));
         assertThat(started.status()).isEqualTo(200);
         assertThat(text(page("/journal"))).contains("Fill of B-21 begun at 600 psi, to 1800 psi.");
+    }
+
+    @Test
+    void oneLookOverTheWholeListAnswersEachQuestionByName() {
+        String bottle = bottle("B-31", "1800");
+        stamp(bottle, "3AA", now.minusYears(20), now.minusYears(5));
+        Page look = page("/fill/plan?bottle=" + bottle + "&before=600&target=1800&temperature=70");
+        Element over = look.find("form[action$=/fill/look-over]");
+        List<String> asked =
+                look.document().select("form[action$=/fill/look] legend").eachText();
+        assertThat(asked).hasSize(10).contains("Cracked?");
+        assertThat(over.select("li").eachText().stream().map(item -> item + "?"))
+                .containsExactlyElementsOf(asked);
+        assertThat(look.find("details:has(form[action$=/fill/look])").hasAttr("open"))
+                .isFalse();
+
+        Page nobody = browser.submit(look, over, Map.of("who", ""));
+        assertThat(nobody.status()).isEqualTo(422);
+        assertThat(nobody.find("#who-over-fault").text()).isNotEmpty();
+        Page blind = browser.submit(look, over, Map.of("who", "A. Moss", "shown", "cracked leaking"));
+        assertThat(blind.status()).isEqualTo(422);
+        assertThat(text(blind)).contains("This list has changed since.").doesNotContain("Open H1");
+        Page without = browser.submit(look, over, Map.of("who", "A. Moss", "shown", ""));
+        assertThat(without.status()).isEqualTo(422);
+
+        Page plan = browser.submit(
+                blind, blind.find("form[action$=/fill/look-over]"), Map.of("who", "A. Moss", "key", "over-1"));
+        assertThat(plan.status()).isEqualTo(200);
+        assertThat(text(plan)).contains("Fit, with a note", "Open H1");
+        assertThat(text(page("/journal"))).contains("A. Moss looked at B-31: none of 10 questions answered yes.");
     }
 
     @Test

@@ -129,6 +129,8 @@ final class MainJobBrowserTest {
         iris.reads("Look at the bottle");
         iris.findsNothingInTheWay();
         iris.findsTargetsLargeEnough();
+        iris.page().locator("details:has(fieldset.ask) > summary").click();
+        iris.findsTargetsLargeEnough();
         iris.page().locator("input[type=radio][value=no]").all().forEach(no -> no.check());
         iris.press("Done looking");
     }

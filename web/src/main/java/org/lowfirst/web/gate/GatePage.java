@@ -73,6 +73,18 @@ public record GatePage(
                 .collect(Collectors.collectingAndThen(Collectors.joining("&"), query -> "?" + query));
     }
 
+    /** Codes of the questions on the page: who says "none of these" says it of these. */
+    public String asked() {
+        return questions.stream().map(FitnessReport.Question::code).collect(Collectors.joining(" "));
+    }
+
+    /** Whether answers one by one were begun. */
+    public boolean oneByOne() {
+        return questions.stream()
+                .anyMatch(question ->
+                        !form.value("q-" + question.code()).isEmpty() || form.faulty("q-" + question.code()));
+    }
+
     /** The answers a question can have, in the order shown. */
     public static List<String> answers() {
         return Stream.of("no", "not-sure", "yes").toList();

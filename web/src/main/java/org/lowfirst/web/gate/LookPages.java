@@ -1,6 +1,7 @@
 package org.lowfirst.web.gate;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +33,9 @@ public final class LookPages {
     /** Name of the field of a question, before its code. */
     private static final String QUESTION = "q-";
 
+    /** Codes of the questions that stood on the page somebody said "none of these" to. */
+    private static final String SHOWN = "shown";
+
     private static final String BY = "by";
 
     private final Workplace workplace;
@@ -54,6 +58,31 @@ public final class LookPages {
             } else {
                 answers.put(question.code(), answer);
             }
+        }
+        who(reader, now);
+        if (!reader.form().sound()) {
+            return again(now, bottle, report, reader.form());
+        }
+        return sent(
+                now,
+                bottle,
+                report,
+                reader.form(),
+                keeping().answer(now.id(), bottle.id(), answers, submission(typed)));
+    }
+
+    /** All questions at one look: each is answered with no, if each stood on the page that was answered. */
+    @PostMapping("/at/{bench}/fill/look-over")
+    View lookOver(@PathVariable String bench, @RequestParam Map<String, String> typed) {
+        BenchNow now = workplace.open(bench);
+        Bottle bottle = bottle(now, typed);
+        FitnessReport report = report(now, bottle, typed);
+        Reader reader = reader(now, typed);
+        List<String> shown = List.of(reader.text(SHOWN).split(" "));
+        Map<String, Answer> answers = new LinkedHashMap<>();
+        report.questions().forEach(question -> answers.put(question.code(), Answer.NO));
+        if (!shown.containsAll(answers.keySet())) {
+            reader.fault(SHOWN, now.words().of("fault.not-shown"));
         }
         who(reader, now);
         if (!reader.form().sound()) {
