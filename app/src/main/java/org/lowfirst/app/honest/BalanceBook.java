@@ -2,7 +2,7 @@ package org.lowfirst.app.honest;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +27,6 @@ import org.lowfirst.planning.contents.MeteredCylinder;
 import org.lowfirst.planning.contents.ReadingCheck;
 import org.lowfirst.planning.contents.ReadingOutcome;
 import org.lowfirst.station.Bench;
-import org.lowfirst.station.BottleId;
 import org.lowfirst.station.CylinderId;
 import org.lowfirst.station.FillId;
 import org.lowfirst.station.SupplyId;
@@ -68,11 +67,20 @@ final class BalanceBook {
             }
             drops.add(drop);
         }
-        return report(drops, entered(Instant.MIN, Instant.MAX, fill));
+        return report(drops, entered(FillParts.of(noted, (id, line) -> fill.equals(line.fill()))));
+    }
+
+    /** From the reading a supply's loss is counted from to the one it is counted to: what it gave then counts, and nothing else. */
+    private record Span(Instant from, Instant to) {
+
+        boolean holds(Instant at) {
+            return at.isAfter(from) && !at.isAfter(to);
+        }
     }
 
     Outcome<BalanceReport> between(Instant from, Instant to) {
         List<SupplyDrop> drops = new ArrayList<>();
+        Map<CylinderId, Span> spans = new HashMap<>();
         for (SupplyId supply : bench.supplies().keySet()) {
             GaugeReading before = null;
             GaugeReading after = null;
@@ -91,9 +99,17 @@ final class BalanceBook {
                 leftOut.add(name(supply));
             } else {
                 drops.add(drop);
+                spans.put(
+                        supply,
+                        new Span(
+                                drop.before().reading().at(),
+                                drop.after().reading().at()));
             }
         }
-        return report(drops, entered(from, to, null));
+        return report(drops, entered(FillParts.of(reconciled.noted(), (supply, line) -> {
+            Span span = spans.get(supply);
+            return span != null && span.holds(line.at());
+        })));
     }
 
     /** The readings next to a fill's draws from one supply; null when another fill drew in between. */
@@ -144,31 +160,14 @@ final class BalanceBook {
     /**
      * What entered bottles. How warm the gas was at the end of a fill is a habit of the bench, so over several fills it does not
      * average out: those parts are added as they are, the others in quadrature.
-     *
-     * @param only this fill alone; null for every one that lies within the time
      */
-    private ContentsEstimate entered(Instant from, Instant to, @Nullable FillId only) {
-        Map<FillId, List<GaugeReading>> fills = new LinkedHashMap<>();
-        for (Noted line : reconciled.noted()) {
-            FillId fill = line.fill();
-            if (fill != null
-                    && line.cylinder() instanceof BottleId
-                    && line.reading() != null
-                    && (only == null || only.equals(fill))) {
-                fills.computeIfAbsent(fill, id -> new ArrayList<>()).add(line.reading());
-            }
-        }
+    private ContentsEstimate entered(List<FillParts.Part> parts) {
         double amount_mol = 0.0;
         double variance_mol2 = 0.0;
         double warmth_mol = 0.0;
-        for (List<GaugeReading> readings : fills.values()) {
-            GaugeReading first = readings.get(0);
-            GaugeReading last = readings.get(readings.size() - 1);
-            if (first.at().isBefore(from) || last.at().isAfter(to)) {
-                continue;
-            }
-            ContentsMeasurement before = measure(first);
-            ContentsMeasurement after = measure(last);
+        for (FillParts.Part part : parts) {
+            ContentsMeasurement before = measure(part.before());
+            ContentsMeasurement after = measure(part.after());
             if (before != null && after != null) {
                 double entered_mol = after.amount_mol() - before.amount_mol();
                 amount_mol += entered_mol;
