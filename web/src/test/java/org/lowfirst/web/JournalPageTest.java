@@ -123,6 +123,6 @@ final class JournalPageTest {
         Page steps = page("/first-day");
         assertThat(steps.document().select(".list > li")).hasSize(6);
         assertThat(steps.find("a.act").attr("href")).endsWith("/gauges/one");
-        assertThat(steps.document().text()).contains("4 supplies are connected.");
+        assertThat(steps.document().text()).contains("5 supplies are connected.");
     }
 }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.station.Entry;
@@ -27,13 +28,16 @@ public final class FactLines {
 
     private static final Pattern MONTH = Pattern.compile("[0-9]{4}-[0-9]{2}");
 
+    /** The month of a test as it ends a stamp. */
+    private static final Pattern STAMPED = Pattern.compile("(.* )([0-9]{4})/([0-9]{2})");
+
     private static final int MID_MONTH = 15;
 
     private FactLines() {}
 
     /**
      * @param name of the file, for messages
-     * @param shift added to every time in the file; days and months move by its whole days
+     * @param shift added to every time in the file; days and months, those at the end of stamps too, move by its whole days
      * @throws IllegalArgumentException when a line is not such a fact, with file, line and column
      */
     public static List<FactLine> read(String name, InputStream in, Duration shift) throws IOException {
@@ -92,9 +96,24 @@ public final class FactLines {
         } else if (value instanceof String text && DAY.matcher(text).matches()) {
             return Parts.day(text).plusDays(shift.toDays()).toString();
         } else if (value instanceof String text && MONTH.matcher(text).matches()) {
-            return YearMonth.from(YearMonth.parse(text).atDay(MID_MONTH).plusDays(shift.toDays()))
-                    .toString();
+            return shifted(YearMonth.parse(text), shift).toString();
+        } else if (value instanceof String text) {
+            return stamp(text, shift);
         }
         return value;
+    }
+
+    private static String stamp(String text, Duration shift) {
+        Matcher stamped = STAMPED.matcher(text);
+        return stamped.matches()
+                ? stamped.group(1)
+                        + shifted(YearMonth.parse(stamped.group(2) + "-" + stamped.group(3)), shift)
+                                .toString()
+                                .replace('-', '/')
+                : text;
+    }
+
+    private static YearMonth shifted(YearMonth month, Duration shift) {
+        return YearMonth.from(month.atDay(MID_MONTH).plusDays(shift.toDays()));
     }
 }

@@ -1,10 +1,12 @@
 package org.lowfirst.app.bench;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.EntryKey;
 import org.lowfirst.station.GroupDetails;
+import org.lowfirst.station.LocalHelp;
 import org.lowfirst.station.due.DueKind;
 import org.lowfirst.station.due.Upkeep;
 import org.lowfirst.station.readiness.Place;
@@ -27,6 +29,21 @@ final class DemoCare {
     void tell(BottleId shelf, BottleId... out) {
         lookAfterEquipment();
         keepReady(shelf, out);
+        callForHelp();
+    }
+
+    /** 112 is the emergency number of the European Union (directive (EU) 2018/1972, article 109). */
+    private void callForHelp() {
+        done(benches.keepingLocalHelp()
+                .set(
+                        bench,
+                        new LocalHelp(
+                                "Quillmere airfield, hangar 2, gate from the lane by the windsock",
+                                "The windsock",
+                                List.of(
+                                        new LocalHelp.Contact("Fire and ambulance", "112"),
+                                        new LocalHelp.Contact("Wren, answers for the bench", "extension 21"))),
+                        submission()));
     }
 
     private void lookAfterEquipment() {
@@ -37,7 +54,7 @@ final class DemoCare {
 
     private void keepReady(BottleId shelf, BottleId... out) {
         done(benches.keepingReady()
-                .describe(bench, new GroupDetails(WAVE, 1, DemoStory.bar(100), DemoStory.bar(150)), submission()));
+                .describe(bench, new GroupDetails(WAVE, 1, DemoPen.bar(100), DemoPen.bar(150)), submission()));
         for (BottleId bottle : out) {
             done(benches.keepingReady().assign(bench, bottle, WAVE, Place.IN_SERVICE, submission()));
         }

@@ -2,6 +2,8 @@ package org.lowfirst.app.bench;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Map;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.Command.RecordFill;
 import org.lowfirst.station.CostKind;
@@ -14,10 +16,13 @@ import org.lowfirst.station.StatedPressure;
 /** The accounts in the story of the demo bench. All of it is entered by one person at the time the story has come to. */
 final class DemoMoney {
 
+    private static final BigDecimal PER_DAY = new BigDecimal("0.25");
+
     private final Benches benches;
     private final BenchId bench;
     private final SetClock clock;
     private int keys;
+    private int bills;
 
     DemoMoney(Benches benches, BenchId bench, SetClock clock) {
         this.benches = benches;
@@ -28,7 +33,7 @@ final class DemoMoney {
     /** Prices and rent. */
     void agree(LocalDate day) {
         enter(MoneyExamples.tariff(day, "0.011", "1.50", "20"));
-        enter(MoneyExamples.rent(day, "0.25"));
+        enter(MoneyExamples.rent(day, PER_DAY.toPlainString()));
     }
 
     /** Gas, delivery and deposit of one supply. */
@@ -38,13 +43,35 @@ final class DemoMoney {
         enter(MoneyExamples.cost(CostKind.DEPOSIT_PAID, day, serial, "80.00"));
     }
 
-    /** Two lines of one bill: the first charges a supply on days after it had left. */
-    void bill(LocalDate day, LocalDate from, String left, String here) {
-        int days = day.getDayOfMonth() - from.getDayOfMonth() + 1;
-        String amount =
-                new BigDecimal("0.25").multiply(BigDecimal.valueOf(days)).toPlainString();
-        enter(MoneyExamples.billed("R-104", day, left, from, day, days, "0.25", amount));
-        enter(MoneyExamples.billed("R-104", day, here, from, day, days, "0.25", amount));
+    /** When a supply was here, both days included; {@link LocalDate#MAX} while it is. */
+    record Stay(LocalDate from, LocalDate to) {
+
+        Stay until(LocalDate day) {
+            return new Stay(from, day);
+        }
+    }
+
+    /**
+     * A bill for the days up to one, a line for each supply that was here.
+     *
+     * @param wrong whether it charges those that left as if they had stayed
+     */
+    void bill(LocalDate day, int days, Map<String, Stay> stays, boolean wrong) {
+        bills++;
+        LocalDate first = day.minusDays(days - 1L);
+        stays.forEach((serial, stay) -> {
+            LocalDate from = stay.from().isAfter(first) ? stay.from() : first;
+            LocalDate here = stay.to().isAfter(day) ? day : stay.to();
+            if (!from.isAfter(here)) {
+                line(day, serial, from, wrong ? day : here);
+            }
+        });
+    }
+
+    private void line(LocalDate day, String serial, LocalDate from, LocalDate to) {
+        int days = (int) ChronoUnit.DAYS.between(from, to) + 1;
+        String amount = PER_DAY.multiply(BigDecimal.valueOf(days)).toPlainString();
+        enter(MoneyExamples.billed("R-" + (103 + bills), day, serial, from, to, days, PER_DAY.toPlainString(), amount));
     }
 
     void guest(FillId fill) {
