@@ -175,7 +175,7 @@ final class BenchPlanner {
                 turn(shown.standing().turn()));
     }
 
-    private static Turn turn(org.lowfirst.station.Turn turn) {
+    static Turn turn(org.lowfirst.station.Turn turn) {
         return switch (turn) {
             case BY_RANK -> Turn.BY_RANK;
             case FIRST -> Turn.FIRST;

@@ -45,7 +45,10 @@ record JournalSource(Recorder recorder, GasCount count) implements BenchSource {
     public List<Banked> listBank(BenchId bench, String bank, Temperature temperature) {
         return BankNow.of(recorder.getState(bench), bank, temperature, count).supplies().stream()
                 .filter(shown -> shown.standing().turn().planned())
-                .map(shown -> new Banked(shown.supply(), shown.reading()))
+                .map(shown -> new Banked(
+                        shown.supply(),
+                        shown.reading(),
+                        BenchPlanner.turn(shown.standing().turn())))
                 .toList();
     }
 

@@ -5,6 +5,7 @@ import org.lowfirst.app.journal.Head;
 import org.lowfirst.gas.EquationOfState;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Temperature;
+import org.lowfirst.planning.Turn;
 import org.lowfirst.station.Bench;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.Entry;
@@ -42,6 +43,11 @@ public interface BenchSource {
     /** A bench and the head of the journal it was folded from. */
     record Standing(Bench bench, Head head) {}
 
-    /** A supply and what its gauge should show. */
-    record Banked(Supply supply, GaugePressure reading) {}
+    /**
+     * A supply that may be opened.
+     *
+     * @param reading what its gauge should show
+     * @param turn when it is opened
+     */
+    record Banked(Supply supply, GaugePressure reading, Turn turn) {}
 }

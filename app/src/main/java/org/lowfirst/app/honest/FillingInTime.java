@@ -137,7 +137,7 @@ public final class FillingInTime {
             if (!(supply instanceof Answer.Given<TimedSupply> given)) {
                 return supply.map(List::of);
             }
-            supplies.add(given.value());
+            supplies.add(given.value().in(banked.turn()));
         }
         return Answer.of(List.copyOf(supplies));
     }

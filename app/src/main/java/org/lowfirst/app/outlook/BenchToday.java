@@ -28,7 +28,8 @@ public record BenchToday(Bench bench, Conditions conditions, List<Banked> banked
                 .map(banked -> new SupplyState(
                         banked.supply().details().name(),
                         banked.supply().details().waterVolume().stated().volume(),
-                        banked.reading()))
+                        banked.reading(),
+                        banked.turn()))
                 .toList();
     }
 

@@ -1,6 +1,7 @@
 package org.lowfirst.app.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
@@ -14,6 +15,7 @@ import org.lowfirst.planning.FillPlan;
 import org.lowfirst.planning.SkipReason;
 import org.lowfirst.planning.Skipped;
 import org.lowfirst.planning.Step;
+import org.lowfirst.planning.SupplyState;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Command.FinishFill;
 import org.lowfirst.station.Command.RecordFill;
@@ -80,6 +82,16 @@ class StandingTest {
     void oneUsedFirstGoesBeforeLowerRanks() {
         say(new StandFact.SupplyPutFirst(b));
         assertThat(order(plan(""))).containsExactly("B", "C");
+    }
+
+    @Test
+    void theWeeksAheadOpenThemInTheSameOrder() {
+        say(new StandFact.SupplyPutFirst(c));
+        say(new StandFact.SupplyHeldBack(a, "for the squad"));
+        assertThat(station.benches.askingAhead().today(Station.BENCH, null).bank())
+                .extracting(SupplyState::name, SupplyState::turn)
+                .containsExactly(
+                        tuple("B", org.lowfirst.planning.Turn.BY_RANK), tuple("C", org.lowfirst.planning.Turn.FIRST));
     }
 
     @Test

@@ -7,6 +7,7 @@ import org.lowfirst.gas.Isotherm;
 import org.lowfirst.planning.Conditions;
 import org.lowfirst.planning.FillPlanner;
 import org.lowfirst.planning.SupplyState;
+import org.lowfirst.planning.Turn;
 import org.lowfirst.planning.study.kernel.BankLevels;
 import org.lowfirst.planning.study.kernel.Draws;
 
@@ -25,8 +26,7 @@ final class BankAhead {
     BankAhead(Conditions conditions, List<SupplyState> bank, List<UsualFill> kinds) {
         Isotherm line = conditions.gas().isotherm(conditions.bench()).orElseThrow();
         FillPlanner planner = FillPlanner.under(conditions);
-        List<SupplyState> open =
-                bank.stream().filter(supply -> !supply.heldBack()).toList();
+        List<SupplyState> open = SupplyState.inOrderOfUse(bank);
         double hose_m3 = conditions.hose().cubicMetres();
         double purged_molPerM3 = density_molPerM3(line, GaugePressure.ZERO, conditions);
         now = new BankLevels(open.size(), hose_m3, purged_molPerM3);
@@ -35,6 +35,8 @@ final class BankAhead {
             SupplyState supply = open.get(place);
             now.put(place, supply.waterVolume().cubicMetres(), density_molPerM3(line, supply.reading(), conditions));
         }
+        now.useFirst((int)
+                open.stream().filter(supply -> supply.turn() == Turn.FIRST).count());
         now.rank();
         for (UsualFill kind : kinds) {
             GaugePressure stop =

@@ -5,10 +5,12 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.lowfirst.gas.Amount;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Isotherm;
 import org.lowfirst.planning.SupplyState;
+import org.lowfirst.planning.Turn;
 import org.lowfirst.planning.study.Objection;
 import org.lowfirst.planning.study.kernel.BankLevels;
 import org.lowfirst.planning.study.kernel.Draws;
@@ -23,16 +25,15 @@ public final class AdvisingExchange {
     private static final int PAIRED = 6;
 
     private final ExchangeRequest request;
-    private final List<SupplyState> ranked;
+    /** In the order a fill opens them; the numbers that the year ahead knows them by. */
+    private final List<SupplyState> inOrder;
+
     private final Isotherm line;
     private final YearAhead year;
 
     private AdvisingExchange(ExchangeRequest request) {
         this.request = request;
-        ranked = request.bank().stream()
-                .filter(supply -> !supply.heldBack())
-                .sorted(Comparator.comparing(SupplyState::reading))
-                .toList();
+        inOrder = SupplyState.inOrderOfUse(request.bank());
         line = request.conditions().gas().isotherm(request.conditions().bench()).orElseThrow();
         int bottles = (int) Math.max(
                 LEAST_BOTTLES,
@@ -70,12 +71,11 @@ public final class AdvisingExchange {
     private List<ExchangeOption> options() {
         List<List<Integer>> choices = new ArrayList<>();
         choices.add(List.of());
-        for (int place = 0; place < ranked.size(); place++) {
-            choices.add(List.of(place));
-        }
-        for (int low = 0; low < Math.min(PAIRED, ranked.size()); low++) {
-            for (int high = low + 1; high < Math.min(PAIRED, ranked.size()); high++) {
-                choices.add(List.of(low, high));
+        List<Integer> lowestFirst = lowestFirst();
+        lowestFirst.forEach(place -> choices.add(List.of(place)));
+        for (int low = 0; low < Math.min(PAIRED, inOrder.size()); low++) {
+            for (int high = low + 1; high < Math.min(PAIRED, inOrder.size()); high++) {
+                choices.add(List.of(lowestFirst.get(low), lowestFirst.get(high)));
             }
         }
         double[] costs = choices.stream().mapToDouble(year::cost).toArray();
@@ -88,25 +88,32 @@ public final class AdvisingExchange {
         return options;
     }
 
+    private List<Integer> lowestFirst() {
+        return IntStream.range(0, inOrder.size())
+                .boxed()
+                .sorted(Comparator.comparing(place -> inOrder.get(place).reading()))
+                .toList();
+    }
+
     private ExchangeOption option(List<Integer> places, double aboveBest) {
         double returned_mol = 0.0;
         double worth = 0.0;
         double full_molPerM3 = density_molPerM3(request.terms().fullSupply());
         for (int place : places) {
-            SupplyState supply = ranked.get(place);
+            SupplyState supply = inOrder.get(place);
             double rho_molPerM3 = density_molPerM3(supply.reading());
             returned_mol += rho_molPerM3 * supply.waterVolume().cubicMetres();
             worth += request.terms().contentPrice() * rho_molPerM3 / full_molPerM3;
         }
         return new ExchangeOption(
-                places.stream().map(place -> ranked.get(place).name()).toList(),
+                places.stream().map(place -> inOrder.get(place).name()).toList(),
                 new Amount(returned_mol),
                 worth,
                 places.isEmpty()
                         ? 0.0
                         : places.size() * request.terms().contentPrice()
                                 + request.terms().perDelivery(),
-                UsualFills.left(request, ranked, places),
+                UsualFills.left(request, inOrder, places),
                 aboveBest);
     }
 
@@ -122,12 +129,15 @@ public final class AdvisingExchange {
 
     private BankLevels levels(boolean full) {
         BankLevels levels = new BankLevels(
-                ranked.size(), request.conditions().hose().cubicMetres(), density_molPerM3(GaugePressure.ZERO));
-        for (int place = 0; place < ranked.size(); place++) {
-            SupplyState supply = ranked.get(place);
+                inOrder.size(), request.conditions().hose().cubicMetres(), density_molPerM3(GaugePressure.ZERO));
+        for (int place = 0; place < inOrder.size(); place++) {
+            SupplyState supply = inOrder.get(place);
             GaugePressure reading = full ? request.terms().fullSupply() : supply.reading();
             levels.put(place, supply.waterVolume().cubicMetres(), density_molPerM3(reading));
         }
+        levels.useFirst((int) inOrder.stream()
+                .filter(supply -> !full && supply.turn() == Turn.FIRST)
+                .count());
         levels.rank();
         return levels;
     }

@@ -18,11 +18,11 @@ final class UsualFills {
 
     private UsualFills() {}
 
-    /** With full supplies in these places of the ranked bank. */
-    static FillsLeft left(ExchangeRequest request, List<SupplyState> ranked, List<Integer> exchanged) {
-        List<SupplyState> bank = new ArrayList<>(ranked);
+    /** With full supplies, used by their rank, in these places of the bank. */
+    static FillsLeft left(ExchangeRequest request, List<SupplyState> found, List<Integer> exchanged) {
+        List<SupplyState> bank = new ArrayList<>(found);
         for (int place : exchanged) {
-            SupplyState old = ranked.get(place);
+            SupplyState old = found.get(place);
             bank.set(
                     place,
                     new SupplyState(

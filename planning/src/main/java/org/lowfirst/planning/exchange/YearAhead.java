@@ -1,5 +1,7 @@
 package org.lowfirst.planning.exchange;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.lowfirst.planning.study.kernel.BankLevels;
 
@@ -52,7 +54,7 @@ final class YearAhead {
             for (int i = 0; i < first; i++) {
                 fill(future, i);
             }
-            double cost = exchange(List.of(0));
+            double cost = exchangeLowest();
             sum += cost * weight(first, future) + costFrom(future, first);
         }
         return sum / futures.size();
@@ -87,7 +89,7 @@ final class YearAhead {
         for (int i = first; i < future.count(); i++) {
             boolean done = fill(future, i) || !canBeDone(future, i);
             while (!done) {
-                cost += exchange(List.of(0)) * weight(i, future);
+                cost += exchangeLowest() * weight(i, future);
                 done = fill(future, i);
             }
         }
@@ -105,11 +107,14 @@ final class YearAhead {
         return i < year ? 1.0 : (future.count() - i) / (double) (future.count() - year);
     }
 
-    /** Places ascending. */
+    private double exchangeLowest() {
+        return exchange(List.of(bank.lowest()));
+    }
+
     private double exchange(List<Integer> places) {
-        for (int i = places.size() - 1; i >= 0; i--) {
-            bank.exchange(places.get(i), full_molPerM3);
-        }
+        List<Integer> highestFirst = new ArrayList<>(places);
+        highestFirst.sort(Comparator.reverseOrder());
+        highestFirst.forEach(place -> bank.exchange(place, full_molPerM3));
         return places.size() * terms.contentPrice() + terms.perDelivery();
     }
 }

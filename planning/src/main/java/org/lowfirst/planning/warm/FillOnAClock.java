@@ -9,6 +9,7 @@ import org.lowfirst.gas.Density;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Temperature;
 import org.lowfirst.planning.Change;
+import org.lowfirst.planning.Turn;
 import org.lowfirst.planning.warm.FillSchedule.SupplyAfter;
 import org.lowfirst.transfer.Hose;
 import org.lowfirst.transfer.warm.Answer;
@@ -101,11 +102,13 @@ final class FillOnAClock {
                 || bottle.density().molesPerCubicMetre() >= limits.most().molesPerCubicMetre() * (1.0 - 1e-9);
     }
 
-    /** Each supply once, lowest first. */
+    /** Each supply that may be opened once, lowest first; those that are used first before the others. */
     private void throughTheBank() {
         complete = false;
         List<Track> order = new ArrayList<>(tracks);
-        order.sort(Comparator.comparing(track -> track.state.density()));
+        order.removeIf(track -> track.supply.turn() == Turn.HELD_BACK);
+        order.sort(Comparator.comparing((Track track) -> track.supply.turn() != Turn.FIRST)
+                .thenComparing(track -> track.state.density()));
         boolean open = false;
         for (Track track : order) {
             if (complete || refusal != null) {

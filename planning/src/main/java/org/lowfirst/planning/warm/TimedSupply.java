@@ -3,6 +3,7 @@ package org.lowfirst.planning.warm;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Volume;
+import org.lowfirst.planning.Turn;
 import org.lowfirst.transfer.warm.Answer;
 import org.lowfirst.transfer.warm.Wall;
 import org.lowfirst.transfer.warm.WallMaterial;
@@ -16,10 +17,20 @@ import org.lowfirst.transfer.warm.WarmRefusal;
  * @param waterVolume internal volume
  * @param reading settled gauge reading at the bench's temperature
  * @param wall its wall
+ * @param turn when it is opened
  */
-public record TimedSupply(String name, Volume waterVolume, GaugePressure reading, Wall wall) {
+public record TimedSupply(String name, Volume waterVolume, GaugePressure reading, Wall wall, Turn turn) {
 
     private static final GaugePressure COMMON_SERVICE_PRESSURE = GaugePressure.ofBar(200.0);
+
+    /** Opened by its rank. */
+    public TimedSupply(String name, Volume waterVolume, GaugePressure reading, Wall wall) {
+        this(name, waterVolume, reading, wall, Turn.BY_RANK);
+    }
+
+    public TimedSupply in(Turn other) {
+        return new TimedSupply(name, waterVolume, reading, wall, other);
+    }
 
     /**
      * A supply as far as it is known; its wall is sized and marked as assumed.

@@ -5,11 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.lowfirst.planning.BottleToFill;
+import org.lowfirst.planning.FillPlan;
+import org.lowfirst.planning.FillPlanner;
+import org.lowfirst.planning.FillRequest;
 import org.lowfirst.planning.ShownUnits;
 import org.lowfirst.planning.SupplyState;
+import org.lowfirst.planning.Turn;
 import org.lowfirst.planning.study.kernel.Draws;
 
 /** What changes a forecast, and how it speaks. */
@@ -188,6 +195,42 @@ final class LookingAheadTest {
                 5)));
         assertThat(forecast.fillsLeft().middle()).isZero();
         assertThat(forecast.daysLeft().middle()).isLessThan(7);
+    }
+
+    /** As many as the planner of one fill counts, for one kind of bottle that always comes alike. */
+    @Test
+    void suppliesUsedFirstAreOpenedFirst() {
+        AheadRequest request = Aheads.request(UseHistory.none(Aheads.TODAY), WEEK, 5, BARS);
+        Set<Integer> counts = new HashSet<>();
+        for (int first = 0; first < BARS.length; first++) {
+            List<SupplyState> bank = new ArrayList<>(request.bank());
+            bank.set(first, bank.get(first).in(Turn.FIRST));
+            UsualFill usual = Aheads.USUAL;
+            FillPlan plan = (FillPlan) FillPlanner.under(request.conditions())
+                    .plan(new FillRequest(
+                            bank,
+                            new BottleToFill(
+                                    usual.bottle(),
+                                    usual.waterVolume(),
+                                    usual.start(),
+                                    usual.target(),
+                                    usual.servicePressure())));
+            Forecast forecast = Aheads.forecast(LookingAhead.look(new AheadRequest(
+                    request.conditions(),
+                    bank,
+                    request.history(),
+                    request.usual(),
+                    List.of(),
+                    null,
+                    WEEK,
+                    request.today(),
+                    5)));
+            assertThat(forecast.fillsLeft().middle())
+                    .as("%s used first", bank.get(first).name())
+                    .isEqualTo(plan.fillsLeft().complete());
+            counts.add(plan.fillsLeft().complete());
+        }
+        assertThat(counts).as("the order matters").hasSizeGreaterThan(1);
     }
 
     @Test

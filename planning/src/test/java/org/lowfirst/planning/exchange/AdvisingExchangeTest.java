@@ -3,6 +3,7 @@ package org.lowfirst.planning.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -22,6 +23,7 @@ import org.lowfirst.planning.ReferenceRule;
 import org.lowfirst.planning.Remedies;
 import org.lowfirst.planning.ShownUnits;
 import org.lowfirst.planning.SupplyState;
+import org.lowfirst.planning.Turn;
 import org.lowfirst.planning.study.BottleUse;
 
 /** What is advised, against the planner of one fill and against common sense. */
@@ -168,6 +170,36 @@ final class AdvisingExchangeTest {
         ExchangeAdvice advice = advice(bank, use(3, 30, 90), terms(0, 20));
         assertThat(advice.options()).noneMatch(option -> option.supplies().contains("P"));
         assertThat(advice.options()).hasSize(1 + 2 + 1);
+    }
+
+    @Test
+    void aSupplyUsedFirstChangesTheFillsLeftAsInThePlanOfOneFill() {
+        List<SupplyState> bank = new ArrayList<>(bank(80, 120, 195));
+        bank.set(2, bank.get(2).in(Turn.FIRST));
+        BottleUse use = use(3, 40, 40);
+        FillPlan plan = (FillPlan) FillPlanner.under(CONDITIONS)
+                .plan(new FillRequest(
+                        bank,
+                        new BottleToFill(
+                                "usual", use.waterVolume(), use.startLowest(), use.target(), use.servicePressure())));
+        ExchangeAdvice byRank = advice(bank(80, 120, 195), use, terms(0, 20));
+        ExchangeAdvice first = advice(bank, use, terms(0, 20));
+        assertThat(first.fillsLeft()).isEqualTo(plan.fillsLeft().complete()).isLessThan(byRank.fillsLeft());
+        assertThat(option(first).fillsLeft()).isEqualTo(plan.fillsLeft());
+    }
+
+    /** Who is used first is a matter of the supply, not of its place: sending it back gives the same bank either way. */
+    @Test
+    void onceItIsSentBackTheOthersAreUsedByRank() {
+        List<SupplyState> bank = new ArrayList<>(bank(80, 120, 195));
+        bank.set(2, bank.get(2).in(Turn.FIRST));
+        ExchangeAdvice byRank = advice(bank(80, 120, 195), use(3, 40, 40), terms(0, 20));
+        ExchangeAdvice first = advice(bank, use(3, 40, 40), terms(0, 20));
+        assertThat(option(first, "R").fillsLeft()).isEqualTo(option(byRank, "R").fillsLeft());
+        assertThat(option(first, "R").returned()).isEqualTo(option(byRank, "R").returned());
+        assertThat(option(first, "P", "Q").fillsLeft().complete()).isPositive();
+        double same = option(first, "R").aboveBest() - option(first, "P").aboveBest();
+        assertThat(same).isPositive();
     }
 
     @Test

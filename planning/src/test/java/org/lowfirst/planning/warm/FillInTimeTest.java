@@ -3,6 +3,7 @@ package org.lowfirst.planning.warm;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lowfirst.gas.GaugePressure;
@@ -15,6 +16,7 @@ import org.lowfirst.planning.FillPlanner;
 import org.lowfirst.planning.FillRequest;
 import org.lowfirst.planning.ReferenceRule;
 import org.lowfirst.planning.SupplyState;
+import org.lowfirst.planning.Turn;
 import org.lowfirst.planning.warm.FillInTime.PaceOutcome;
 import org.lowfirst.planning.warm.Leg.Kind;
 import org.lowfirst.transfer.warm.RiseRate;
@@ -43,6 +45,20 @@ class FillInTimeTest {
                     .isCloseTo(schedule.legs().get(i - 1).bottle().after().pascals(), within(1.0));
         }
         assertThat(schedule.total_s()).isEqualTo(schedule.legs().get(4).to_s());
+    }
+
+    @Test
+    void theOneUsedFirstIsOpenedBeforeThoseOfLowerRank() {
+        FillInTimeRequest byRank = Shop.fill(13.7, 40, 190, 62, 118);
+        List<TimedSupply> bank = new ArrayList<>(byRank.bank());
+        bank.set(2, bank.get(2).in(Turn.FIRST));
+        bank.set(1, bank.get(1).in(Turn.HELD_BACK));
+        FillSchedule schedule =
+                plan(new FillInTimeRequest(bank, byRank.bottle(), byRank.reading(), byRank.bench(), byRank.pace()));
+        assertThat(schedule.legs().stream()
+                        .filter(leg -> leg.kind() == Kind.STAGE)
+                        .map(Leg::supply))
+                .containsExactly("S3", "S1");
     }
 
     @Test

@@ -1,7 +1,8 @@
 package org.lowfirst.planning.study.kernel;
 
 /**
- * A bank as a row of molar densities, lowest first. Mutable, used by one thread.
+ * A bank as a row of molar densities, lowest first; supplies that are used first stand before the others, they too lowest first.
+ * Mutable, used by one thread.
  *
  * <p>At one temperature equal pressure is equal density, and no density changes with the temperature, so years of fills need no
  * equation of state. The same stages as {@link org.lowfirst.planning.FillPlanner} plans, kept to what a count needs; a test
@@ -15,6 +16,7 @@ public final class BankLevels {
     public static final double NO_BOOSTER = Double.POSITIVE_INFINITY;
 
     private final int count;
+    private int usedFirst;
     private final double hose_m3;
     private final double purged_molPerM3;
     private final double[] volume_m3;
@@ -48,6 +50,7 @@ public final class BankLevels {
 
     /** Makes this bank like another of the same size. */
     public void copy(BankLevels other) {
+        usedFirst = other.usedFirst;
         System.arraycopy(other.volume_m3, 0, volume_m3, 0, count);
         System.arraycopy(other.rho_molPerM3, 0, rho_molPerM3, 0, count);
     }
@@ -56,6 +59,11 @@ public final class BankLevels {
     public void put(int place, double supply_m3, double supply_molPerM3) {
         volume_m3[place] = supply_m3;
         rho_molPerM3[place] = supply_molPerM3;
+    }
+
+    /** The supplies in the first so many places are opened before those of lower density; call {@link #rank()} afterwards. */
+    public void useFirst(int supplies) {
+        usedFirst = supplies;
     }
 
     /** Puts the supplies in order of density; supplies of one density keep theirs. */
@@ -156,8 +164,12 @@ public final class BankLevels {
         return boosted_mol;
     }
 
-    /** Sends the supply in a place back and puts another of the same volume in; the places are ranked again. */
+    /**
+     * Sends the supply in a place back and puts another of the same volume in, which is used by its rank; the places are ranked
+     * again.
+     */
     public void exchange(int place, double supply_molPerM3) {
+        usedFirst -= place < usedFirst ? 1 : 0;
         System.arraycopy(rho_molPerM3, place + 1, rho_molPerM3, place, count - 1 - place);
         double v = volume_m3[place];
         System.arraycopy(volume_m3, place + 1, volume_m3, place, count - 1 - place);
@@ -170,12 +182,17 @@ public final class BankLevels {
         return count;
     }
 
-    /** Density of the supply in a place, 0 = lowest [mol/m3]. */
+    /** Place of the supply of the least density; among equals the one that is opened first. */
+    public int lowest() {
+        return usedFirst > 0 && usedFirst < count && rho_molPerM3[usedFirst] < rho_molPerM3[0] ? usedFirst : 0;
+    }
+
+    /** Density of the supply in a place, 0 = opened first [mol/m3]. */
     public double density_molPerM3(int place) {
         return rho_molPerM3[place];
     }
 
-    /** Water volume of the supply in a place, 0 = lowest [m3]. */
+    /** Water volume of the supply in a place, 0 = opened first [m3]. */
     public double volume_m3(int place) {
         return volume_m3[place];
     }
@@ -192,8 +209,9 @@ public final class BankLevels {
     private void settle(int from) {
         double v = volume_m3[from];
         double rho = rho_molPerM3[from];
+        int lowest = from < usedFirst ? 0 : usedFirst;
         int j = from - 1;
-        while (j >= 0 && rho_molPerM3[j] > rho) {
+        while (j >= lowest && rho_molPerM3[j] > rho) {
             rho_molPerM3[j + 1] = rho_molPerM3[j];
             volume_m3[j + 1] = volume_m3[j];
             j--;
