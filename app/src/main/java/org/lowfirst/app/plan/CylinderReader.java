@@ -1,6 +1,8 @@
 package org.lowfirst.app.plan;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.lowfirst.app.file.Kind;
@@ -13,16 +15,20 @@ import org.lowfirst.app.file.PlausibleRange;
 import org.lowfirst.app.file.Problems;
 import org.lowfirst.app.file.Section;
 import org.lowfirst.app.file.Tree.Mapping;
+import org.lowfirst.app.file.Tree.Scalar;
 import org.lowfirst.app.sheet.Numerals;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Volume;
 import org.lowfirst.planning.BottleToFill;
 import org.lowfirst.planning.SupplyState;
+import org.lowfirst.planning.Turn;
 
 /** Reads one supply or one bottle. */
 public final class CylinderReader {
 
-    private static final List<String> SUPPLY_KEYS = List.of("name", "water_volume", "reading");
+    private static final List<String> SUPPLY_KEYS = List.of("name", "water_volume", "reading", "turn");
+    private static final Map<String, Turn> TURNS =
+            Map.of("by-rank", Turn.BY_RANK, "first", Turn.FIRST, "held-back", Turn.HELD_BACK);
     private static final List<String> BOTTLE_KEYS =
             List.of("name", "water_volume", "reading", "target", "service_pressure");
 
@@ -88,13 +94,32 @@ public final class CylinderReader {
         Optional<Measure<Volume>> volume = measures.required(
                 "water_volume", "water volume" + of, PlausibleRange.of("supply_water_volume", Kind.VOLUME));
         Optional<Measure<GaugePressure>> read = measures.required("reading", "reading" + of, reading);
+        Turn turn = turn(section, of);
         section.reportStrangers();
         if (name.isEmpty() || volume.isEmpty() || read.isEmpty()) {
             return Optional.empty();
         }
         SupplyState supply =
-                new SupplyState(name.get(), volume.get().value(), read.get().value());
+                new SupplyState(name.get(), volume.get().value(), read.get().value(), turn);
         return Optional.of(new SupplyLine(supply, section.placeOf("name"), read.get()));
+    }
+
+    private Turn turn(Section section, String of) {
+        Optional<Scalar> typed =
+                section.find("turn").isEmpty() ? Optional.empty() : section.optional("turn", "turn" + of, "first");
+        if (typed.isEmpty()) {
+            return Turn.BY_RANK;
+        }
+        Turn turn = TURNS.get(typed.get().text().toLowerCase(Locale.ROOT));
+        if (turn == null) {
+            problems.error(
+                    typed.get().place(),
+                    "The turn" + of + " (\"" + typed.get().text()
+                            + "\") is not known. Write first (opened before those of"
+                            + " lower rank), held-back (not opened) or by-rank, or leave it out.");
+            return Turn.BY_RANK;
+        }
+        return turn;
     }
 
     public Optional<BottleLine> bottle(Mapping mapping, int number) {

@@ -72,6 +72,7 @@ public final class SessionJson {
         litres("gas_at_most_litres", proof.gasAtMost());
         json.key("best_gas").value(proof.bestGas());
         litres("gas_step_litres", proof.gasStep());
+        json.key("stopped").value(proof.stopped());
         json.closeObject();
     }
 

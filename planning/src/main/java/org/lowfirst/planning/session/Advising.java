@@ -59,7 +59,7 @@ final class Advising {
             List<SupplyState> bank = new ArrayList<>(setting.open());
             SupplyState old = bank.get(s);
             bank.set(s, new SupplyState(old.name(), old.waterVolume(), full));
-            bank.sort(Comparator.comparing(SupplyState::reading));
+            bank.sort(Setting.ORDER_OF_USE);
             int ready = new LargeSession(setting.problem(bank), quick(), ROUNDS).quickReady();
             found.add(new MoreReady.Exchange(old.name(), ready));
         }

@@ -5,7 +5,8 @@ import org.lowfirst.gas.Amount;
 /** Counts the steps of a search and asks now and then whether to go on. */
 final class Budget {
 
-    private static final long ASK_EVERY = 1L << 16;
+    /** So often that somebody who stops a search waits a moment at most; a step of a large session takes longest. */
+    private static final long ASK_EVERY = 1L << 9;
 
     private final long most;
     private final SessionWatch watch;

@@ -40,7 +40,8 @@ final class Habits {
     private void fill(int b, double[] r, double[] q) {
         int[] lowestFirst = IntStream.range(0, problem.supplies)
                 .boxed()
-                .sorted(Comparator.comparingDouble(s -> r[s]))
+                .sorted(Comparator.<Integer, Boolean>comparing(s -> s >= problem.usedFirst)
+                        .thenComparing(s -> r[s]))
                 .mapToInt(Integer::intValue)
                 .toArray();
         for (int s : lowestFirst) {

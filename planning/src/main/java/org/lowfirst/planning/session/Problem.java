@@ -1,7 +1,7 @@
 package org.lowfirst.planning.session;
 
 /**
- * A session as the kernel sees it: SI doubles, the supplies that may be opened in rank order. Not changed once made.
+ * A session as the kernel sees it: SI doubles, the supplies that may be opened in their order of use. Not changed once made.
  *
  * <p>Symbols: V volume [m3], r molar density in a supply [mol/m3], q molar density in a bottle [mol/m3], loss the gas above the
  * highest stop that a plan uses up [mol]. At one temperature equal pressure is equal density (see
@@ -28,12 +28,27 @@ final class Problem {
     /** 1 = most important. */
     final int[] priority;
 
+    /** So many supplies at the beginning are used first: their gas is meant to go and is not counted as left. */
+    final int usedFirst;
+
     private final double hose_m3;
     private final double purged_molPerM3;
     /** Highest wish: gas above it can still finish any bottle. */
     final double top_molPerM3;
 
     Problem(Vessels supplies, Vessels bottles, double[] wish, double[] floor, int[] priority, Vessels hose) {
+        this(supplies, bottles, wish, floor, priority, hose, 0);
+    }
+
+    private Problem(
+            Vessels supplies,
+            Vessels bottles,
+            double[] wish,
+            double[] floor,
+            int[] priority,
+            Vessels hose,
+            int usedFirst) {
+        this.usedFirst = usedFirst;
         this.supplies = supplies.count();
         this.bottles = bottles.count();
         supply_m3 = supplies.volume();
@@ -89,6 +104,18 @@ final class Problem {
         return with(volume_m3, density_molPerM3, wish_molPerM3, floor_molPerM3);
     }
 
+    /** The same with so many supplies at the beginning used first. */
+    Problem usingFirst(int supplies) {
+        return new Problem(
+                new Vessels(supply_m3, supply_molPerM3),
+                new Vessels(bottle_m3, bottle_molPerM3),
+                wish_molPerM3,
+                floor_molPerM3,
+                priority,
+                new Vessels(new double[] {hose_m3}, new double[] {purged_molPerM3}),
+                supplies);
+    }
+
     private Problem with(double[] volume_m3, double[] density_molPerM3, double[] wish, double[] floor) {
         return new Problem(
                 new Vessels(volume_m3, density_molPerM3),
@@ -96,7 +123,8 @@ final class Problem {
                 wish,
                 floor,
                 priority,
-                new Vessels(new double[] {hose_m3}, new double[] {purged_molPerM3}));
+                new Vessels(new double[] {hose_m3}, new double[] {purged_molPerM3}),
+                usedFirst);
     }
 
     /** Whether gas is lost with a hose. */
@@ -150,8 +178,8 @@ final class Problem {
         return sum;
     }
 
-    /** Gas above the highest stop in supply s at density r [mol]. */
+    /** Gas above the highest stop in supply s at density r [mol]; none in one that is used first. */
     double usable_mol(int s, double r) {
-        return supply_m3[s] * Math.max(0.0, r - top_molPerM3);
+        return s < usedFirst ? 0.0 : supply_m3[s] * Math.max(0.0, r - top_molPerM3);
     }
 }

@@ -12,6 +12,7 @@ import org.lowfirst.gas.Amount;
  * @param bestGas true when the plan leaves no more than {@code gasStep} less than that
  * @param gasStep differences of gas below this do not count: half a bar in the largest supply, less than a gauge shows
  * @param nodes steps the search took
+ * @param stopped whether somebody stopped the search; the plan is then the best found so far
  */
 public record Proof(
         int readyAtMost,
@@ -20,4 +21,5 @@ public record Proof(
         Amount gasAtMost,
         boolean bestGas,
         Amount gasStep,
-        long nodes) {}
+        long nodes,
+        boolean stopped) {}

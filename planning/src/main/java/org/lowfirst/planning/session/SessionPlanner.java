@@ -51,9 +51,10 @@ public final class SessionPlanner {
                 ? new SmallSession(problem, budget)
                         .solve(Choice.all(problem), new ChoiceOrder(problem, request.order()), 0.5 * step_mol)
                 : new LargeSession(problem, budget, effort.rounds()).solve(0.5 * step_mol);
-        budget.report(problem, found.candidates().get(0), found.readyAtMost());
         Scored best = best(setting, problem, found, step_mol);
-        return write(setting, problem, found, best, budget.spent(), step_mol);
+        SessionPlan plan = write(setting, problem, found, best, budget, step_mol);
+        budget.report(problem, found.candidates().get(0), found.readyAtMost());
+        return plan;
     }
 
     private static Scored best(Setting setting, Problem problem, Found found, double step_mol) {
@@ -74,7 +75,8 @@ public final class SessionPlanner {
         return scored.get(0);
     }
 
-    private SessionPlan write(Setting setting, Problem problem, Found found, Scored best, long nodes, double step_mol) {
+    private SessionPlan write(
+            Setting setting, Problem problem, Found found, Scored best, Budget spent, double step_mol) {
         Layout layout = best.candidate().layout();
         CourseWriter writer = new CourseWriter(setting, problem, layout);
         SessionCourse course = writer.write(best.calendar());
@@ -93,7 +95,8 @@ public final class SessionPlanner {
                 new Amount(Math.max(0.0, usable_mol - found.lossAtLeast_mol())),
                 best.candidate().loss_mol() <= found.lossAtLeast_mol() + 1.0001 * step_mol,
                 new Amount(step_mol),
-                nodes);
+                spent.spent(),
+                spent.stopped());
         SessionAdvice advice = new SessionAdvice(
                 new Habits(problem).all(),
                 new Reasons(setting, problem, best, step_mol).all(),

@@ -9,7 +9,7 @@ import org.lowfirst.planning.SupplyState;
 /**
  * Several bottles, one bank.
  *
- * @param supplies the bank in any order; a supply held back is not opened
+ * @param supplies the bank in any order; one held back is not opened, one used first is opened before those of lower rank
  * @param bottles the bottles as listed
  * @param order what decides after the number ready, most important first; criteria left out follow in their usual order
  * @param pace how long things take

@@ -32,6 +32,9 @@ final class SessionSentences {
         notes.add(phrases.text(
                 "session.ready",
                 Map.of("ready", number(plan.score().ready()), "bottles", number(bottles), "proof", proof())));
+        if (plan.proof().stopped()) {
+            notes.add(phrases.text("session.stopped", Map.of()));
+        }
         plan.advice().habits().forEach(habit -> sentence(habit).ifPresent(notes::add));
         plan.advice().reasons().forEach(reason -> notes.add(sentence(reason)));
         addMoreReady(notes);

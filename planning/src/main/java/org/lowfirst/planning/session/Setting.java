@@ -9,13 +9,14 @@ import org.lowfirst.planning.BenchGas;
 import org.lowfirst.planning.PlanRefused;
 import org.lowfirst.planning.StopReading;
 import org.lowfirst.planning.SupplyState;
+import org.lowfirst.planning.Turn;
 
 /**
  * A checked request with its gas counted.
  *
  * @param gas the gas at this bench
  * @param request what was asked
- * @param open the supplies that may be opened, in rank order
+ * @param open the supplies that may be opened, in their order of use
  * @param stops where each bottle's valve is shut, as listed
  */
 record Setting(BenchGas gas, SessionRequest request, List<SupplyState> open, List<StopReading> stops) {
@@ -23,6 +24,10 @@ record Setting(BenchGas gas, SessionRequest request, List<SupplyState> open, Lis
     private static final int MOST_BOTTLES = 40;
     private static final int MOST_SUPPLIES = 16;
     private static final double HALF_A_BAR_PA = 50_000;
+
+    /** As a single fill looks at the bank: those used first, then the others, each by rank. */
+    static final Comparator<SupplyState> ORDER_OF_USE =
+            Comparator.comparing((SupplyState s) -> s.turn() != Turn.FIRST).thenComparing(SupplyState::reading);
 
     Setting {
         open = List.copyOf(open);
@@ -32,7 +37,7 @@ record Setting(BenchGas gas, SessionRequest request, List<SupplyState> open, Lis
     static Setting of(BenchGas gas, SessionRequest request) {
         List<SupplyState> open = new ArrayList<>(request.supplies());
         open.removeIf(SupplyState::heldBack);
-        open.sort(Comparator.comparing(SupplyState::reading));
+        open.sort(ORDER_OF_USE);
         List<StopReading> stops =
                 request.bottles().stream().map(b -> gas.stop(b.bottle())).toList();
         return new Setting(gas, request, open, stops);
@@ -75,7 +80,7 @@ record Setting(BenchGas gas, SessionRequest request, List<SupplyState> open, Lis
         return problem(open);
     }
 
-    /** The session on another bank; its supplies in rank order. */
+    /** The session on another bank; its supplies in their order of use. */
     Problem problem(List<SupplyState> bank) {
         int bottles = request.bottles().size();
         double[] volume = new double[bottles];
@@ -93,18 +98,20 @@ record Setting(BenchGas gas, SessionRequest request, List<SupplyState> open, Lis
             priority[b] = asked.priority();
         }
         return new Problem(
-                new Problem.Vessels(
-                        bank.stream()
-                                .mapToDouble(s -> s.waterVolume().cubicMetres())
-                                .toArray(),
-                        bank.stream()
-                                .mapToDouble(s -> gas.density_molPerM3(s.reading()))
-                                .toArray()),
-                new Problem.Vessels(volume, start),
-                wish,
-                floor,
-                priority,
-                new Problem.Vessels(new double[] {gas.hose_m3()}, new double[] {gas.ambientDensity_molPerM3()}));
+                        new Problem.Vessels(
+                                bank.stream()
+                                        .mapToDouble(s -> s.waterVolume().cubicMetres())
+                                        .toArray(),
+                                bank.stream()
+                                        .mapToDouble(s -> gas.density_molPerM3(s.reading()))
+                                        .toArray()),
+                        new Problem.Vessels(volume, start),
+                        wish,
+                        floor,
+                        priority,
+                        new Problem.Vessels(new double[] {gas.hose_m3()}, new double[] {gas.ambientDensity_molPerM3()}))
+                .usingFirst(
+                        (int) bank.stream().filter(s -> s.turn() == Turn.FIRST).count());
     }
 
     /** Half a bar in the largest supply [mol]: less than a gauge shows. */

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Leaves out stages that every bottle can do without, for people who count changes before gas. */
+/**
+ * Leaves out stages that every bottle can do without, for people who count changes before gas. A supply that is used first keeps
+ * its stages.
+ */
 final class Trimming {
 
     private final Setting setting;
@@ -29,7 +32,7 @@ final class Trimming {
     private @Nullable Scored oneFewer(Scored from) {
         Layout layout = from.candidate().layout();
         Scored best = null;
-        for (int s = 0; s < layout.supplies(); s++) {
+        for (int s = problem.usedFirst; s < layout.supplies(); s++) {
             for (int k = 0; k < layout.on(s); k++) {
                 Layout shorter = layout.without(s, k);
                 Replay replay = Replay.of(problem, shorter);

@@ -12,6 +12,7 @@ final class EveryPlan {
     private final double top_bar;
     private final int[] steps = new int[64];
 
+    private int first = -1;
     private int ready = -1;
     private double gasLeft_barL;
 
@@ -27,6 +28,15 @@ final class EveryPlan {
     }
 
     static EveryPlan of(SessionRequest request) {
+        return following(request, -1);
+    }
+
+    /** Only plans in which every bottle that a supply can give to is on it before any other; its gas is not counted as left. */
+    static EveryPlan usingFirst(SessionRequest request, int first) {
+        return following(request, first);
+    }
+
+    private static EveryPlan following(SessionRequest request, int first) {
         double ambient = 1.01325;
         EveryPlan every = new EveryPlan(
                 request.supplies().stream()
@@ -38,6 +48,7 @@ final class EveryPlan {
                 request.bottles().stream()
                         .mapToDouble(b -> b.bottle().target().toBar() + ambient)
                         .toArray());
+        every.first = first;
         every.follow(
                 request.supplies().stream()
                         .mapToDouble(s -> s.reading().toBar() + ambient)
@@ -66,6 +77,12 @@ final class EveryPlan {
                 if (bottle[b] >= stop_bar[b] * (1 - 1e-12) || supply[s] <= bottle[b] * (1 + 1e-12)) {
                     continue;
                 }
+                if (first >= 0 && s != first && firstStillServes(supply, bottle, depth)) {
+                    continue;
+                }
+                if (s == first && leftFirst(depth)) {
+                    continue;
+                }
                 int step = s * 32 + b;
                 if (sameAsAnother(step, depth)) {
                     continue;
@@ -86,7 +103,8 @@ final class EveryPlan {
     /** Whether the step could have come before a larger one with nothing changed: that order is tried elsewhere. */
     private boolean sameAsAnother(int step, int depth) {
         for (int k = depth - 1; k >= 0; k--) {
-            if (steps[k] / 32 == step / 32 || steps[k] % 32 == step % 32) {
+            boolean leavesFirst = steps[k] / 32 == first;
+            if (leavesFirst || steps[k] / 32 == step / 32 || steps[k] % 32 == step % 32) {
                 return false;
             }
             if (steps[k] > step) {
@@ -96,6 +114,31 @@ final class EveryPlan {
         return false;
     }
 
+    /** Whether the supply used first can still give to a bottle that has not been on it. */
+    private boolean firstStillServes(double[] supply, double[] bottle, int depth) {
+        for (int b = 0; b < bottle.length; b++) {
+            if (bottle[b] < stop_bar[b] * (1 - 1e-12)
+                    && supply[first] > bottle[b] * (1 + 1e-12)
+                    && !wasOnFirst(b, depth)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean wasOnFirst(int b, int depth) {
+        for (int k = 0; k < depth; k++) {
+            if (steps[k] == first * 32 + b) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean leftFirst(int depth) {
+        return depth > 0 && steps[depth - 1] / 32 != first;
+    }
+
     private void note(double[] supply, double[] bottle) {
         int count = 0;
         for (int b = 0; b < bottle.length; b++) {
@@ -103,7 +146,7 @@ final class EveryPlan {
         }
         double left = 0;
         for (int s = 0; s < supply.length; s++) {
-            left += supply_L[s] * Math.max(0, supply[s] - top_bar);
+            left += s == first ? 0 : supply_L[s] * Math.max(0, supply[s] - top_bar);
         }
         if (count > ready || (count == ready && left > gasLeft_barL)) {
             ready = count;
