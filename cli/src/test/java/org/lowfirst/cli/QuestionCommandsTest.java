@@ -90,6 +90,32 @@ final class QuestionCommandsTest {
     }
 
     @Test
+    void aStudySaysWhereItsCostPerFillSaysLittle() {
+        String text = """
+                temperature: 15 C
+                rules: eu
+                fills_per_year: 20
+                bottles:
+                  - {name: B1, water_volume: 5 L, service_pressure: 200 bar, target: 150 bar, start: 40 bar}
+                supplies:
+                  - {name: fifty, water_volume: 50 L, delivered: 200 bar, content: 60, rent_per_day: 0}
+                lead_days: 30
+                alternatives:
+                  - {name: one, bank: 1}
+                  - {name: many, bank: 12}
+                years: %d
+                runs: 20
+                """;
+        assertThat(said(text.formatted(1)))
+                .contains("many: 100 % of the gas used was there before", "A missed fill costs nothing in this file");
+        assertThat(said(text.formatted(200))).doesNotContain("there before the counted years and is not paid for");
+    }
+
+    private static String said(String study) {
+        return CommandRun.piped(study, "study", "-").out().replaceAll("\\s+", " ");
+    }
+
+    @Test
     void aStudyOutOfTimeAnswersWithTheRunsDoneAndEndsWithThree() throws IOException {
         String long_ = Files.readString(EXAMPLES.resolve("study.yaml")).replace("runs: 200", "runs: 1000000");
         CommandRun run = CommandRun.piped(long_, "study", "--seconds", "0.1", "-");

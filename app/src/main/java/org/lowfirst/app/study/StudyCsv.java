@@ -39,7 +39,8 @@ public final class StudyCsv {
             "places",
             "first_outlay",
             "limit_fills_per_supply",
-            "limit_cost_per_fill");
+            "limit_cost_per_fill",
+            "gas_from_before");
 
     private StudyCsv() {}
 
@@ -84,7 +85,8 @@ public final class StudyCsv {
                         Integer.toString(one.storage().places()),
                         number(one.storage().firstOutlay()),
                         one.limit() == null ? "" : number(one.limit().fillsPerSupply()),
-                        one.limit() == null ? "" : number(one.limit().costPerFill()))
+                        one.limit() == null ? "" : number(one.limit().costPerFill()),
+                        number(one.usage().gasFromBefore()))
                 .collect(Collectors.joining(","));
     }
 

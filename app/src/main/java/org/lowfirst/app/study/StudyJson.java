@@ -119,6 +119,7 @@ public final class StudyJson {
         json.key("supplies_per_year").value(usage.suppliesPerYear());
         json.key("deliveries_per_year").value(usage.deliveriesPerYear());
         estimate("fills_per_supply", usage.fillsPerSupply());
+        json.key("gas_from_before").value(usage.gasFromBefore());
     }
 
     private void sentBack(@Nullable SentBack back) {

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param usage fills, supplies and deliveries
  * @param sentBack gas sent back; null when nothing was
  * @param storage what must be kept and laid out
- * @param limit what no bank of these supplies can better; null when it is not known
+ * @param limit what no bank of these supplies that finishes the same bottles can better; null when it is not known
  */
 public record AlternativeResult(
         Alternative alternative,

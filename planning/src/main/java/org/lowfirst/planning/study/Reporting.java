@@ -108,7 +108,14 @@ final class Reporting {
                 totals.mean(way, Measure.OUT_OF_REACH) / years,
                 totals.mean(way, Measure.SUPPLIES) / years,
                 totals.mean(way, Measure.DELIVERIES) / years,
-                totals.mean(way, Measure.SUPPLIES) > 0 ? totals.ratio(way, Measure.FILLS, Measure.SUPPLIES) : null);
+                totals.mean(way, Measure.SUPPLIES) > 0 ? totals.ratio(way, Measure.FILLS, Measure.SUPPLIES) : null,
+                gasFromBefore(way));
+    }
+
+    private double gasFromBefore(int way) {
+        double used_mol = totals.mean(way, Measure.TO_BOTTLES_MOL) + totals.mean(way, Measure.VENTED_MOL);
+        double net_mol = totals.mean(way, Measure.RECEIVED_MOL) - totals.mean(way, Measure.SENT_BACK_MOL);
+        return used_mol > 0.0 ? (used_mol - net_mol) / used_mol : 0.0;
     }
 
     private Estimate perYear(Estimate sum) {

@@ -11,6 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param suppliesPerYear supplies received
  * @param deliveriesPerYear deliveries
  * @param fillsPerSupply fills made with one delivered supply; null when none was delivered
+ * @param gasFromBefore share of the gas used that was on site when the counted years began and is not there at their end; below
+ *     zero when more is there than before
  */
 public record Usage(
         Estimate fillsPerYear,
@@ -18,4 +20,14 @@ public record Usage(
         double outOfReachPerYear,
         double suppliesPerYear,
         double deliveriesPerYear,
-        @Nullable Estimate fillsPerSupply) {}
+        @Nullable Estimate fillsPerSupply,
+        double gasFromBefore) {
+
+    /** Common practice, no source: what an interval of a few hundred runs shows anyway. */
+    private static final double NOT_WORTH_SAYING = 0.05;
+
+    /** Whether so much gas is from before the counted years, or stays after them, that the cost per fill says little. */
+    public boolean tooShort() {
+        return Math.abs(gasFromBefore) > NOT_WORTH_SAYING;
+    }
+}

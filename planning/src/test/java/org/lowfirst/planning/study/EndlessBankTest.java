@@ -47,6 +47,37 @@ final class EndlessBankTest {
                 .isGreaterThan(0.9 * limit(last(result)).fillsPerSupply());
     }
 
+    /** Large bottles from low readings are the ones a bank without delivery leaves unfinished, and they take most gas. */
+    @Test
+    void aBankThatLeavesTheThirstyUnfinishedMayPassIt() {
+        Demand demand = Demand.even(
+                150, List.of(Studies.bottle("small", 1, 60, 60, 100), Studies.bottle("large", 15, 20, 20, 180)));
+        AlternativeResult result = last(Studies.done(new StudyRequest(
+                Studies.IDEAL, demand, new Prices(0, 30, 0, 0, 10), banks(6, null), Extent.of(10, 20, 1))));
+        assertThat(result.usage().missedPerYear().mean()).isGreaterThan(20);
+        assertThat(Objects.requireNonNull(result.usage().fillsPerSupply()).mean())
+                .isGreaterThan(limit(result).fillsPerSupply());
+    }
+
+    /** 50 fills a year take 50 x 3 L x 120 bar = 18,000 bar L; each supply has 50 L x 200 bar. */
+    @Test
+    void aBankThatLivesOnGasFromBeforeIsToldByItsShare() {
+        List<AlternativeResult> results = Studies.done(new StudyRequest(
+                        Studies.IDEAL,
+                        Demand.even(50, List.of(Studies.bottle("one", 3, 30, 30, 150))),
+                        Studies.PRICES,
+                        banks(40, null),
+                        Extent.of(1, 50, 1)))
+                .alternatives();
+        AlternativeResult forty = results.get(results.size() - 1);
+        assertThat(forty.usage().suppliesPerYear()).isZero();
+        assertThat(forty.usage().gasFromBefore()).isEqualTo(1.0, within(1e-12));
+        assertThat(forty.usage().tooShort()).isTrue();
+        AlternativeResult one = study(1, 30, 30).alternatives().get(0);
+        assertThat(one.usage().gasFromBefore()).isEqualTo(0.0, within(0.01));
+        assertThat(one.usage().tooShort()).isFalse();
+    }
+
     @Test
     void aBoosterEmptiesSuppliesToItsInlet() {
         Booster booster = new Booster(GaugePressure.ofBar(22), 0, 0, 0);

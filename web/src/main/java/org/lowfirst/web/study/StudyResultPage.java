@@ -34,6 +34,7 @@ public record StudyResultPage(
      * @param fills fills made with one supply
      * @param lines every alternative
      * @param breakEvens where another becomes as cheap
+     * @param notes what makes a cost per fill say less than it seems to
      */
     public record StudySheet(
             String cheapest,
@@ -42,11 +43,13 @@ public record StudyResultPage(
             Content residual,
             Content fills,
             List<AlternativeLine> lines,
-            List<String> breakEvens) {
+            List<String> breakEvens,
+            List<String> notes) {
 
         public StudySheet {
             lines = List.copyOf(lines);
             breakEvens = List.copyOf(breakEvens);
+            notes = List.copyOf(notes);
         }
     }
 

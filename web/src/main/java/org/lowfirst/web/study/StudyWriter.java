@@ -30,6 +30,8 @@ final class StudyWriter {
 
     private static final double FARTHEST_FACTOR = 100.0;
     private static final double MOST_FILLS = 1e5;
+    /** Missed fills of this share of the fills made are few. */
+    private static final double LITTLE = 0.01;
 
     private final BenchNow now;
     private final Words words;
@@ -62,7 +64,30 @@ final class StudyWriter {
                 curves(result, words.of("study.picture.fills"), "study.picture.fills.said", StudyWriter::fills)
                         .draw(),
                 result.alternatives().stream().map(one -> line(one, cheapest)).toList(),
-                result.breakEvens().stream().map(this::breakEven).toList());
+                result.breakEvens().stream().map(this::breakEven).toList(),
+                notes(result));
+    }
+
+    /** What makes a cost per fill say less than it seems to. */
+    private List<String> notes(StudyResult result) {
+        List<String> notes = new ArrayList<>();
+        for (AlternativeResult one : result.alternatives()) {
+            double share = one.usage().gasFromBefore();
+            if (one.usage().tooShort()) {
+                notes.add(words.of(
+                        share > 0 ? "study.note.before" : "study.note.after",
+                        one.alternative().name(),
+                        figures.number(100 * Math.abs(share), 0)));
+            }
+        }
+        boolean missed = result.alternatives().stream()
+                .anyMatch(one -> one.usage().missedPerYear().mean()
+                        > LITTLE * one.usage().fillsPerYear().mean());
+        if (missed && request.prices().perMissedFill() == 0.0) {
+            notes.add(words.of("study.note.missed"));
+        }
+        notes.add(words.of("study.note.limit"));
+        return notes;
     }
 
     private CurvesPicture costs(StudyResult result) {
