@@ -79,7 +79,7 @@ final class BenchSheetLayout {
                 Parts.cell(row.name(), below),
                 Node.of("td", "figure").add(Node.saying("b", lettering.pressure(row.expected(), unit))),
                 Parts.figure(lettering.asRead(reading)),
-                Parts.cell(lettering.full(reading.at())),
+                Parts.figure(lettering.full(reading.at())),
                 Parts.figure(lettering.temperature(reading)),
                 Parts.figure(lettering.asTyped(row.waterVolume())),
                 Node.of("td", "write"));

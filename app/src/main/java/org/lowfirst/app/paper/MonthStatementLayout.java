@@ -20,11 +20,12 @@ final class MonthStatementLayout {
                         Node.of("td", "figure").add(Node.saying("b", lettering.money(paper.total()))));
         Node lines = Node.of("table", "lines")
                 .add(
-                        Parts.head(
-                                lettering.of("statement.day"),
-                                lettering.of("statement.what"),
-                                lettering.of("statement.gas"),
-                                lettering.of("statement.amount")),
+                        Node.of("thead")
+                                .add(Parts.row(
+                                        Node.saying("th", "day", lettering.of("statement.day")),
+                                        Node.saying("th", lettering.of("statement.what")),
+                                        Node.saying("th", "figure", lettering.of("statement.gas")),
+                                        Node.saying("th", "figure", lettering.of("statement.amount")))),
                         body.add(total));
         return Sheet.upright(
                 "month-statement",

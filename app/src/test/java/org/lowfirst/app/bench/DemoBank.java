@@ -101,7 +101,7 @@ final class DemoBank {
         stays.put(old, stay(old).until(pen.today()));
         ConnectSupply newcomer = newcomer("50", 182 + pen.draw(14));
         DemoPen.recorded(acts.takeIn(DemoPen.BENCH, id, newcomer, paper(serial(newcomer.supply())), pen.submission()));
-        money.pay(pen.today(), serial(newcomer.supply()));
+        money.pay(pen.today(), serial(newcomer.supply()), old);
     }
 
     /** One more supply came, its valve leaks, nobody may open it, and it is to go back with the next delivery. */

@@ -3,6 +3,7 @@ package org.lowfirst.app.bench;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
 import java.util.Map;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.Command.RecordFill;
@@ -15,6 +16,8 @@ import org.lowfirst.station.StatedPressure;
 
 /** The accounts in the story of the demo bench. All of it is entered by one person at the time the story has come to. */
 final class DemoMoney {
+
+    private static final String DEPOSIT = "80.00";
 
     private static final BigDecimal PER_DAY = new BigDecimal("0.25");
 
@@ -30,17 +33,19 @@ final class DemoMoney {
         this.clock = clock;
     }
 
-    /** Prices and rent. */
-    void agree(LocalDate day) {
-        enter(MoneyExamples.tariff(day, "0.011", "1.50", "20"));
+    /** Prices and rent, and the deposits of the supplies there are. */
+    void agree(LocalDate day, Collection<String> serials) {
+        serials.forEach(serial -> enter(MoneyExamples.cost(CostKind.DEPOSIT_PAID, day, serial, DEPOSIT)));
+        enter(MoneyExamples.tariff(day, "0.016", "1.50", "20"));
         enter(MoneyExamples.rent(day, PER_DAY.toPlainString()));
     }
 
-    /** Gas, delivery and deposit of one supply. */
-    void pay(LocalDate day, String serial) {
+    /** Gas, delivery and deposit of one supply; the deposit of the one that left comes back. */
+    void pay(LocalDate day, String serial, String left) {
         enter(MoneyExamples.cost(CostKind.CONTENT, day, serial, "46.00"));
         enter(MoneyExamples.cost(CostKind.DELIVERY, day, null, "18.50"));
-        enter(MoneyExamples.cost(CostKind.DEPOSIT_PAID, day, serial, "80.00"));
+        enter(MoneyExamples.cost(CostKind.DEPOSIT_PAID, day, serial, DEPOSIT));
+        enter(MoneyExamples.cost(CostKind.DEPOSIT_RETURNED, day, left, DEPOSIT));
     }
 
     /** When a supply was here, both days included; {@link LocalDate#MAX} while it is. */

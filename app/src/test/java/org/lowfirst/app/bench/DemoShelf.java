@@ -36,8 +36,6 @@ final class DemoShelf {
 
     private static final List<String> PEOPLE = List.of("Wren", "Tobias", "Ingrid", "Oona", "Ruben");
 
-    private static final String CHECKED = "check-out at this bench, own practice";
-
     private final DemoPen pen;
 
     DemoShelf(DemoPen pen) {
@@ -65,7 +63,7 @@ final class DemoShelf {
     }
 
     private void describe(String name, Set<Role> roles, @Nullable LocalDate checkedUntil) {
-        Attest check = checkedUntil == null ? null : new Attest(checkedUntil, CHECKED);
+        Attest check = checkedUntil == null ? null : new Attest(checkedUntil, "Wren");
         DemoPen.recorded(pen.benches
                 .keepingPeople()
                 .describe(DemoPen.BENCH, new PersonDetails(name, roles, null, check), pen.by("Wren")));

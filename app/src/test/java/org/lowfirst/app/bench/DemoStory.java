@@ -44,7 +44,7 @@ final class DemoStory {
         shelf.open();
         bank.setUp();
         shelf.fill();
-        money.agree(FIRST_DAY);
+        money.agree(FIRST_DAY, bank.stays().keySet());
         for (int number = 0; number < DAYS; number++) {
             day(FIRST_DAY.plusDays(number), number);
         }

@@ -14,6 +14,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -25,6 +26,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -182,6 +184,26 @@ final class PressTest {
         assertThat(text(Papers.statement()))
                 .contains("November 2026", "8.40 EUR", "-8.40 EUR", "7.73 EUR")
                 .containsPattern("Total\\s+7\\.73 EUR");
+    }
+
+    @Test
+    void theHeadsOfAStatementStandOverTheirColumns() throws IOException {
+        Map<String, Float> left = new HashMap<>();
+        Map<String, Float> right = new HashMap<>();
+        try (PDDocument document = document(Papers.statement(), PaperSize.A4)) {
+            new PDFTextStripper() {
+                @Override
+                protected void writeString(String text, List<TextPosition> positions) {
+                    TextPosition last = positions.get(positions.size() - 1);
+                    left.putIfAbsent(text.strip(), positions.get(0).getX());
+                    right.putIfAbsent(text.strip(), last.getX() + last.getWidth());
+                }
+            }.getText(document);
+        }
+        assertThat(left.get("Day")).isCloseTo(left.get("3 Nov 2026"), within(1f));
+        assertThat(left.get("For")).isCloseTo(left.get("M-03"), within(1f));
+        assertThat(right.get("Gas")).isCloseTo(right.get("560 L"), within(1f));
+        assertThat(right.get("Amount")).isCloseTo(right.get("8.40 EUR"), within(1f));
     }
 
     @Test

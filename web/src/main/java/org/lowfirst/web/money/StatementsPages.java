@@ -7,6 +7,7 @@ import java.util.List;
 import org.lowfirst.app.bench.KeepingAccounts;
 import org.lowfirst.app.money.Books;
 import org.lowfirst.app.money.MonthSheet;
+import org.lowfirst.app.paper.Heading;
 import org.lowfirst.app.paper.MonthStatement;
 import org.lowfirst.app.paper.PaperSize;
 import org.lowfirst.app.paper.PrintedPaper;
@@ -29,12 +30,9 @@ import org.springframework.web.servlet.View;
 public final class StatementsPages {
 
     private final Workplace workplace;
-    private final PrintingPapers printing;
 
     public StatementsPages(Workplace workplace) {
         this.workplace = workplace;
-        this.printing = new PrintingPapers(
-                workplace.benches(), workplace.clock(), workplace.words().locale());
     }
 
     @GetMapping("/at/{bench}/statements")
@@ -71,11 +69,13 @@ public final class StatementsPages {
         Books books = workplace.benches().keepingAccounts().books(now.id());
         Statement statement = books.book().statement(name, month(month));
         PaperSize size = now.bench().settings().rules() == RuleSet.US ? PaperSize.LETTER : PaperSize.A4;
-        PrintedPaper paper = printing.monthStatement(paper(now, books, statement), size);
+        PrintingPapers printing = new PrintingPapers(
+                workplace.benches(), workplace.clock(), now.words().locale());
+        PrintedPaper paper = printing.monthStatement(paper(now, printing.heading(now.id()), books, statement), size);
         return new SavedFile("application/pdf", paper.fileName(), paper.pdf());
     }
 
-    private MonthStatement paper(BenchNow now, Books books, Statement statement) {
+    private static MonthStatement paper(BenchNow now, Heading heading, Books books, Statement statement) {
         MoneyWriter writer = new MoneyWriter(now.words());
         List<GasUnit> units = statement.lines().stream()
                 .map(line -> books.working(line.id()).tariff().unit())
@@ -83,7 +83,7 @@ public final class StatementsPages {
                 .toList();
         boolean one = units.size() == 1;
         return new MonthStatement(
-                printing.heading(now.id()),
+                heading,
                 statement.person(),
                 statement.month(),
                 statement.currency(),
