@@ -21,8 +21,12 @@ public record ExchangeDone(FileBank bank, ExchangeAdvice advice) {
     List<String> notes() {
         return List.of(
                 advice.inWords(bank.units()),
-                "Costs are those of the coming year over the cheapest option: supplies, deliveries and missed fills, every"
-                        + " later exchange made of the lowest supply when a bottle cannot be finished.",
+                "A year over is what supplies and deliveries of the coming year cost above the cheapest option, every"
+                        + " later exchange made at once, of the lowest supply, when a bottle cannot be finished. Missed"
+                        + " fills are weighed in the second table only.",
+                "Fills left of the first table are those of " + advice.countedIn()
+                        + ", brought with the middle of its readings; those of the second are of all bottles as they"
+                        + " come.",
                 "Litres are litres of gas at " + bank.standard().label() + ". What goes back is not refunded.");
     }
 }

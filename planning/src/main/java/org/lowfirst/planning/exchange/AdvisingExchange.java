@@ -65,7 +65,8 @@ public final class AdvisingExchange {
                 orders.size() - 1,
                 best.fillsLeft(),
                 orders,
-                request.rate().fillsPerDay());
+                request.rate().fillsPerDay(),
+                UsualFills.usual(request).name());
     }
 
     private List<ExchangeOption> options() {

@@ -14,9 +14,15 @@ import org.lowfirst.planning.words.Phrases;
  * @param orderAt cheapest number of fills left to order at
  * @param orders ordering at each number of fills left, from 0 up to more than can come before a delivery
  * @param fillsPerDay the rate it rests on
+ * @param countedIn name of the most usual bottle, in fills of which the options are told
  */
 public record ExchangeAdvice(
-        List<ExchangeOption> options, int fillsLeft, int orderAt, List<OrderAt> orders, double fillsPerDay)
+        List<ExchangeOption> options,
+        int fillsLeft,
+        int orderAt,
+        List<OrderAt> orders,
+        double fillsPerDay,
+        String countedIn)
         implements ExchangeOutcome {
 
     public ExchangeAdvice {

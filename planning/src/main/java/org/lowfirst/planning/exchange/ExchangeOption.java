@@ -12,8 +12,8 @@ import org.lowfirst.planning.FillsLeft;
  * @param worthReturned what was paid for it
  * @param costNow price of the new supplies and their delivery
  * @param fillsLeft fills of the most usual bottle in the bank afterwards
- * @param aboveBest how much more the coming year costs than with the best option, supplies and deliveries counted and every later
- *     exchange made of the lowest, when a bottle cannot be finished
+ * @param aboveBest how much more the coming year costs than with the best option, supplies and deliveries counted, missed fills
+ *     not: every later exchange is made at once, of the lowest, when a bottle cannot be finished
  */
 public record ExchangeOption(
         List<String> supplies,

@@ -28,9 +28,7 @@ final class UsualFills {
                     new SupplyState(
                             old.name(), old.waterVolume(), request.terms().fullSupply()));
         }
-        BottleUse use = request.usual().stream()
-                .max(Comparator.comparingDouble(BottleUse::share))
-                .orElseThrow();
+        BottleUse use = usual(request);
         GaugePressure middle = new GaugePressure(
                 0.5 * (use.startLowest().pascals() + use.startHighest().pascals()));
         PlanOutcome outcome = FillPlanner.under(request.conditions())
@@ -41,5 +39,12 @@ final class UsualFills {
             return plan.fillsLeft();
         }
         throw new IllegalArgumentException("The request must have been checked: " + outcome);
+    }
+
+    /** The bottle with the largest share. */
+    static BottleUse usual(ExchangeRequest request) {
+        return request.usual().stream()
+                .max(Comparator.comparingDouble(BottleUse::share))
+                .orElseThrow();
     }
 }

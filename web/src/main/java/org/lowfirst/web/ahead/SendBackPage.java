@@ -24,11 +24,17 @@ public record SendBackPage(
      * @param advice what to do, as sentences
      * @param waits whether waiting is cheaper
      * @param options what can be done now, cheapest year first
+     * @param how what the numbers of the options count
      * @param picture how much more the year costs with each; {@code options} say the same
      * @param orders ordering at each number of fills left
      */
     public record SendBackSheet(
-            String advice, boolean waits, List<OptionLine> options, Content picture, List<OrderLine> orders) {
+            String advice,
+            boolean waits,
+            List<OptionLine> options,
+            String how,
+            Content picture,
+            List<OrderLine> orders) {
 
         public SendBackSheet {
             options = List.copyOf(options);

@@ -32,6 +32,7 @@ final class SendBackWriter {
                 advice.inWords(now.shownUnits()),
                 advice.waits(),
                 options.stream().map(this::option).toList(),
+                words.of("send-back.options.how", advice.countedIn()),
                 picture(options).draw(),
                 orders(advice));
     }
