@@ -18,6 +18,8 @@ final class AreaRules {
             return CareRules.check(bench, f, circumstances);
         } else if (fact instanceof StandFact f) {
             return StandRules.check(f);
+        } else if (fact instanceof SessionFact f) {
+            return SessionRules.check(bench, f);
         }
         throw new AssertionError("unhandled " + fact);
     }

@@ -1,26 +1,32 @@
 package org.lowfirst.station;
 
 /** The areas of a bench beside its cylinders and fills, each with a state of its own. Immutable. */
-public record Areas(Gate gate, Crew crew, Accounts accounts, Care care, Stand stand) {
+public record Areas(Gate gate, Crew crew, Accounts accounts, Care care, Stand stand, Sessions sessions) {
 
-    static final Areas NEW = new Areas(Gate.NEW, Crew.NEW, Accounts.NEW, Care.NEW, Stand.NEW);
+    static final Areas NEW = new Areas(Gate.NEW, Crew.NEW, Accounts.NEW, Care.NEW, Stand.NEW, Sessions.NEW);
 
     Areas after(AreaFact fact) {
         if (fact instanceof GateFact f) {
-            return new Areas(gate.after(f), crew, accounts, care, stand);
+            return new Areas(gate.after(f), crew, accounts, care, stand, sessions);
         } else if (fact instanceof CrewFact f) {
-            return new Areas(gate, crew.after(f), accounts, care, stand);
+            return new Areas(gate, crew.after(f), accounts, care, stand, sessions);
         } else if (fact instanceof MoneyFact f) {
-            return new Areas(gate, crew, accounts.after(f), care, stand);
+            return new Areas(gate, crew, accounts.after(f), care, stand, sessions);
         } else if (fact instanceof CareFact f) {
-            return new Areas(gate, crew, accounts, care.after(f), stand);
+            return new Areas(gate, crew, accounts, care.after(f), stand, sessions);
         } else if (fact instanceof StandFact f) {
-            return new Areas(gate, crew, accounts, care, stand.after(f));
+            return new Areas(gate, crew, accounts, care, stand.after(f), sessions);
+        } else if (fact instanceof SessionFact f) {
+            return with(sessions.after(f));
         }
         throw new AssertionError("unhandled " + fact);
     }
 
     Areas with(Gate changed) {
-        return new Areas(changed, crew, accounts, care, stand);
+        return new Areas(changed, crew, accounts, care, stand, sessions);
+    }
+
+    Areas with(Sessions changed) {
+        return new Areas(gate, crew, accounts, care, stand, changed);
     }
 }

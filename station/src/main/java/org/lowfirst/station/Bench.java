@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param gauges the gauges in use, by name, in the order described
  * @param warmStop permission for warm stops above the marked pressure; null when there is none
  * @param areas everything beside cylinders and fills
- * @param openFills fills begun and not ended; more than one only when two clients worked apart
+ * @param openFills fills begun and not ended; more than one only in a session, or when two clients worked apart
  */
 public record Bench(
         BenchId id,
@@ -48,6 +48,11 @@ public record Bench(
     /** The supplies connected now, in order of connection. */
     public List<Supply> bank() {
         return supplies.values().stream().filter(Supply::connected).toList();
+    }
+
+    /** The session under way, or the last one. */
+    public Sessions sessions() {
+        return areas.sessions();
     }
 
     /** How supplies stand beyond their rank. */

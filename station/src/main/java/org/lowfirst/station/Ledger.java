@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** A bench being folded. Mutable, so that a long journal folds without copying at every entry; never leaves the package. */
@@ -149,6 +150,7 @@ final class Ledger {
                             f.fill(), f.bottle(), f.target(), entry.origin().effectiveAt(), f.before(), List.of()));
             read(f.bottle(), f.before());
             areas = areas.with(areas.gate().afterStart(f.bottle()));
+            inSession(session -> session.started(f.fill(), f.before()));
         } else if (fact instanceof Fact.StageRecorded f) {
             openFills.computeIfPresent(f.fill(), (key, fill) -> {
                 List<Stage> stages = new ArrayList<>(fill.stages());
@@ -156,6 +158,7 @@ final class Ledger {
                 return new OpenFill(fill.id(), fill.bottle(), fill.target(), fill.startedAt(), fill.before(), stages);
             });
             takeStage(f.stage());
+            inSession(session -> session.staged(f.fill(), f.stage()));
             OpenFill fill = openFills.get(f.fill());
             if (fill != null) {
                 read(fill.bottle(), f.stage().bottleAfter());
@@ -166,8 +169,10 @@ final class Ledger {
             if (fill != null) {
                 read(fill.bottle(), f.after());
             }
+            inSession(session -> session.finished(f.fill()));
         } else if (fact instanceof Fact.FillAbandoned f) {
             openFills.remove(f.fill());
+            inSession(session -> session.leftOut(f.fill(), f.reason()));
         } else if (fact instanceof Fact.FillRecorded f) {
             f.stages().forEach(this::takeStage);
             read(f.bottle(), f.after());
@@ -175,6 +180,10 @@ final class Ledger {
         } else {
             throw new AssertionError("unhandled " + fact);
         }
+    }
+
+    private void inSession(UnaryOperator<OpenSession> step) {
+        areas = areas.with(areas.sessions().with(step));
     }
 
     /** However many stages a fill has, and however it ends, it is one. */

@@ -40,6 +40,14 @@ public enum Rule {
     BOTTLE_RETIRED,
     FILL_UNKNOWN,
     FILL_ALREADY_OPEN,
+    /** Somebody else has entered this stage meanwhile. */
+    STAGE_ALREADY_RECORDED,
+    /** Fills that are not part of it wait until it has ended. */
+    SESSION_UNDER_WAY,
+    SESSION_UNKNOWN,
+    BOTTLE_NOT_IN_SESSION,
+    BOTTLE_NAMED_TWICE,
+    STAGE_NOT_PLANNED,
     WATER_VOLUME_NOT_ABOVE_ZERO,
     /** Outside what cylinders usually have; most often the unit is wrong. */
     WATER_VOLUME_UNUSUAL(true),

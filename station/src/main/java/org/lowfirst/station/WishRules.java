@@ -48,8 +48,13 @@ final class WishRules {
         if (!bottle.inUse()) {
             return Refused.of(Rule.BOTTLE_RETIRED, name);
         }
+        Refused outside = SessionRules.start(bench, start);
+        if (outside != null) {
+            return outside;
+        }
+        boolean inSession = bench.areas().sessions().open() != null;
         OpenFill open = bench.openFill().orElse(null);
-        if (open != null) {
+        if (open != null && !inSession) {
             return Refused.of(
                     Rule.FILL_ALREADY_OPEN,
                     bench.getBottle(open.bottle()).details().name());

@@ -101,6 +101,12 @@ class ClosedSetTest {
             new Command.Enter(new StandFact.ExchangeBegun(Larkmoor.A)),
             new Command.Enter(new StandFact.ExchangeMade(Larkmoor.A, Larkmoor.B)),
             new Command.Enter(new StandFact.ExchangeBrokenOff(Larkmoor.A, "not delivered")),
+            new Command.Enter(SessionRulesTest.BEGUN),
+            new Command.Enter(SessionRulesTest.PLANNED),
+            new Command.Enter(new SessionFact.StageSkipped(
+                    SessionRulesTest.SESSION, Larkmoor.FILL, Larkmoor.A, "its valve is stiff")),
+            new Command.Enter(new SessionFact.BottleLeftOut(SessionRulesTest.SESSION, Larkmoor.FILL, "not here")),
+            new Command.Enter(new SessionFact.SessionEnded(SessionRulesTest.SESSION, "called away")),
             new Command.TakeInSupply(
                     new Command.ConnectSupply(new SupplyId("e"), Larkmoor.supply("E"), Larkmoor.reads("200", 9)),
                     List.of(new StandFact.ExchangeMade(Larkmoor.A, new SupplyId("e")))),
@@ -125,12 +131,16 @@ class ClosedSetTest {
         Journal doubtful = Markings.given(new GateFact.BottleMarked(Larkmoor.M_03, Markings.unsure()));
         Journal filling = Journal.given(
                 new Fact.FillStarted(Larkmoor.FILL, Larkmoor.M_03, Larkmoor.bar("150"), Larkmoor.reads("40", 5)));
+        Journal session = Journal.given(SessionRulesTest.BEGUN, SessionRulesTest.PLANNED);
         for (Command command : COMMANDS) {
             boolean needsFill = command instanceof Command.RecordStage
                     || command instanceof Command.FinishFill
                     || command instanceof Command.AbandonFill;
             boolean needsDoubt = command.fact() instanceof GateFact.RefusalsSetAside;
-            Decision decision = (needsFill ? filling : needsDoubt ? doubtful : idle).when(command);
+            boolean needsSession =
+                    command.fact() instanceof SessionFact && !(command.fact() instanceof SessionFact.SessionBegun);
+            Journal given = needsFill ? filling : needsDoubt ? doubtful : needsSession ? session : idle;
+            Decision decision = given.when(command);
             if (command instanceof Command.OpenBench) {
                 assertThat(decision).isInstanceOf(Refused.class);
             } else {

@@ -6,6 +6,7 @@ import org.lowfirst.station.CrewFact;
 import org.lowfirst.station.Fact;
 import org.lowfirst.station.GateFact;
 import org.lowfirst.station.MoneyFact;
+import org.lowfirst.station.SessionFact;
 import org.lowfirst.station.StandFact;
 
 /** What entries are about, as people look for them. */
@@ -50,7 +51,7 @@ public enum EntryGroup {
         } else if (fact instanceof CareFact) {
             return CARE;
         }
-        return ofFill(fact) ? FILLS : SETTINGS;
+        return ofFill(fact) || fact instanceof SessionFact ? FILLS : SETTINGS;
     }
 
     private static boolean ofFill(Fact fact) {

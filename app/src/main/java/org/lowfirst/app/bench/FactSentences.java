@@ -1,6 +1,7 @@
 package org.lowfirst.app.bench;
 
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.words.Wording;
 import org.lowfirst.station.AreaFact;
@@ -13,6 +14,7 @@ import org.lowfirst.station.FillId;
 import org.lowfirst.station.GateFact;
 import org.lowfirst.station.MoneyFact;
 import org.lowfirst.station.Reading;
+import org.lowfirst.station.SessionFact;
 import org.lowfirst.station.StandFact;
 import org.lowfirst.station.StatedQuantity;
 import org.lowfirst.station.SupplyId;
@@ -98,6 +100,8 @@ final class FactSentences {
             return CareSentences.of(f, this);
         } else if (fact instanceof StandFact f) {
             return StandSentences.of(f, this);
+        } else if (fact instanceof SessionFact f) {
+            return SessionSentences.of(f, this);
         }
         throw new AssertionError("unhandled " + fact);
     }
@@ -171,6 +175,20 @@ final class FactSentences {
 
     String name(BottleId id) {
         return bench.findBottle(id).map(bottle -> bottle.details().name()).orElse(id.value());
+    }
+
+    /** Name of the bottle of a fill of a session. */
+    String name(FillId id) {
+        BottleId told = fills.get(id);
+        if (told != null) {
+            return name(told);
+        }
+        return bench.sessions()
+                .findOpen(id)
+                .or(() -> Optional.ofNullable(bench.sessions().latest()))
+                .flatMap(session -> session.findWish(id))
+                .map(wish -> name(wish.bottle()))
+                .orElse(id.value());
     }
 
     String said(@Nullable Reading reading) {

@@ -190,7 +190,13 @@ final class FactCodecs {
                             p.partOrNull("replacement", FactCodecs::unnested))));
 
     static final List<FactCodec<?>> ALL = Stream.of(
-                    CORE, GateCodecs.ALL, CrewCodecs.ALL, MoneyCodecs.ALL, CareCodecs.ALL, StandCodecs.ALL)
+                    CORE,
+                    GateCodecs.ALL,
+                    CrewCodecs.ALL,
+                    MoneyCodecs.ALL,
+                    CareCodecs.ALL,
+                    StandCodecs.ALL,
+                    SessionCodecs.ALL)
             .<FactCodec<?>>flatMap(List::stream)
             .toList();
 

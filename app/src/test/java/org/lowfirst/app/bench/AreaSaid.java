@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.lowfirst.gas.TemperatureUnit;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.CareFact;
 import org.lowfirst.station.CostKind;
@@ -21,9 +22,16 @@ import org.lowfirst.station.MarkedPlate;
 import org.lowfirst.station.Marking;
 import org.lowfirst.station.MoneyFact;
 import org.lowfirst.station.PersonDetails;
+import org.lowfirst.station.PlannedStage;
+import org.lowfirst.station.Reading;
 import org.lowfirst.station.Refusal;
+import org.lowfirst.station.SessionAim;
+import org.lowfirst.station.SessionFact;
+import org.lowfirst.station.SessionId;
+import org.lowfirst.station.SessionWish;
 import org.lowfirst.station.StampLine;
 import org.lowfirst.station.StandFact;
+import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.station.SupplyId;
 import org.lowfirst.station.due.DueKind;
 import org.lowfirst.station.due.Upkeep;
@@ -53,6 +61,7 @@ final class AreaSaid {
         money(said);
         care(said, m03);
         standing(said, a);
+        session(said, a, m03);
         return said;
     }
 
@@ -139,6 +148,35 @@ final class AreaSaid {
         said.put(new CareFact.ShiftStarted(Instant.EPOCH), "Shift begun.");
         said.put(new CareFact.UpkeepEnded("hose 2", "cut up"), "Upkeep of hose 2 ended: cut up.");
         said.put(new CareFact.EmergencyCardSet(LocalHelp.NONE), "The emergency card was set; local numbers on it: 0.");
+    }
+
+    private static void session(Map<Fact, String> said, SupplyId a, BottleId m03) {
+        SessionId session = new SessionId("session-1");
+        SessionWish wish = new SessionWish(FILL, m03, reads(), Station.bar("150"), null, 1);
+        said.put(
+                new SessionFact.SessionBegun(session, null, SessionAim.USUAL, List.of(wish)),
+                "Session begun: M-03 from 40 bar to 150 bar.");
+        said.put(
+                new SessionFact.SessionPlanned(session, List.of(new PlannedStage(FILL, a, Station.bar("60.0"), false))),
+                "1 stages planned for 1 bottles, first A 60.0 bar.");
+        said.put(new SessionFact.SessionPlanned(session, List.of()), "Nothing is left to do in the session.");
+        said.put(
+                new SessionFact.StageSkipped(session, FILL, a, "its valve is stiff"),
+                "Stage of M-03 on supply A skipped: its valve is stiff.");
+        said.put(
+                new SessionFact.BottleLeftOut(session, FILL, "not here"),
+                "M-03 is not filled in the session: not here.");
+        said.put(new SessionFact.SessionEnded(session, ""), "Session ended.");
+        said.put(new SessionFact.SessionEnded(session, "called away"), "Session ended early: called away.");
+    }
+
+    private static Reading reads() {
+        return new Reading(
+                Station.bar("40"),
+                Instant.parse("2026-06-14T10:00:00Z"),
+                StatedTemperature.of("20", TemperatureUnit.CELSIUS),
+                false,
+                null);
     }
 
     private static void standing(Map<Fact, String> said, SupplyId a) {

@@ -39,10 +39,15 @@ import org.lowfirst.station.Material;
 import org.lowfirst.station.MoneyFact;
 import org.lowfirst.station.Origin;
 import org.lowfirst.station.PersonDetails;
+import org.lowfirst.station.PlannedStage;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.Refusal;
 import org.lowfirst.station.Role;
 import org.lowfirst.station.RuleSet;
+import org.lowfirst.station.SessionAim;
+import org.lowfirst.station.SessionFact;
+import org.lowfirst.station.SessionId;
+import org.lowfirst.station.SessionWish;
 import org.lowfirst.station.Settings;
 import org.lowfirst.station.Stage;
 import org.lowfirst.station.StampLine;
@@ -248,6 +253,41 @@ final class Samples {
                         "Larkmoor, hangar 2", "wind sock", List.of(new LocalHelp.Contact("Fire", "00 00")))));
         facts.put("supply.released", new StandFact.SupplyReleased(new SupplyId("s-a")));
         putStand(facts);
+        putSession(facts);
+    }
+
+    private static void putSession(Map<String, Fact> facts) {
+        SessionId session = new SessionId("session-1");
+        Reading before = new Reading(
+                StatedPressure.of("40", PressureUnit.BAR),
+                TEN,
+                StatedTemperature.of("18.50", TemperatureUnit.CELSIUS),
+                false,
+                null);
+        SessionWish wish = new SessionWish(FILL, BOTTLE, before, StatedPressure.of("150", PressureUnit.BAR), null, 1);
+        SessionWish floored = new SessionWish(
+                new FillId("fill-2"),
+                new BottleId("s-2"),
+                before,
+                StatedPressure.of("150", PressureUnit.BAR),
+                StatedPressure.of("120", PressureUnit.BAR),
+                2);
+        facts.put(
+                "session.begun",
+                new SessionFact.SessionBegun(session, "trailer", SessionAim.CHANGES, List.of(wish, floored)));
+        facts.put("session.begun.least", new SessionFact.SessionBegun(session, null, SessionAim.USUAL, List.of(wish)));
+        facts.put(
+                "session.planned",
+                new SessionFact.SessionPlanned(
+                        session,
+                        List.of(
+                                new PlannedStage(FILL, A, StatedPressure.of("61.5", PressureUnit.BAR), false),
+                                new PlannedStage(FILL, B, StatedPressure.of("150.0", PressureUnit.BAR), true))));
+        facts.put("session.planned.least", new SessionFact.SessionPlanned(session, List.of()));
+        facts.put("session.stage-skipped", new SessionFact.StageSkipped(session, FILL, A, "its valve is stiff"));
+        facts.put("session.bottle-left-out", new SessionFact.BottleLeftOut(session, FILL, "not here"));
+        facts.put("session.ended", new SessionFact.SessionEnded(session, "called away"));
+        facts.put("session.ended.least", new SessionFact.SessionEnded(session, ""));
     }
 
     private static void putStand(Map<String, Fact> facts) {
