@@ -45,6 +45,38 @@ final class FlightCommandTest {
         assertThat(run.out()).contains("  0:47 to 2:24   Front seat: use oxygen. Crew above 14,000 ft. 14 CFR");
     }
 
+    /** 2 L and 2 L at 50 and 150 bar against 1 L/min for 500 min: the lower one takes what is missing. */
+    @Test
+    void ofTwoBottlesTheLowerIsFilled() {
+        String text = """
+                temperature: 15 C
+                rules: eu-nco
+                reserve: 0 min
+                margin: 0 %
+                descent: 500 ft/min
+                people:
+                  - {name: P1, role: crew, flow: {constant: 1 L/min}, from: 0 ft}
+                legs:
+                  - {name: level, time: 500 min, from: 9000 ft, to: 9000 ft}
+                bottles:
+                  - {name: low, water_volume: 2 L, reading: 50 bar, service_pressure: 200 bar, keep: 0 bar}
+                  - {name: high, water_volume: 2 L, reading: 150 bar, service_pressure: 200 bar, keep: 0 bar}
+                """;
+        CommandRun run = CommandRun.piped(text, "flight", "-");
+        assertThat(run.exit()).isEqualTo(3);
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("From what they read now: fill low to at least", "one that is not named stays as it is")
+                .contains("for when the pilot in command cannot judge");
+        JsonNode bottles =
+                CommandRun.piped(text, "flight", "--json", "-").json().get("bottles");
+        double low = bottles.get(0).get("fill_to").get("bar").asDouble();
+        assertThat(bottles.get(1).get("fill_to").isNull()).isTrue();
+        String filled = text.replace("reading: 50 bar", "reading: " + (low + 0.001) + " bar");
+        assertThat(CommandRun.piped(filled, "flight", "-").exit()).isZero();
+        String less = text.replace("reading: 50 bar", "reading: " + (low - 0.01) + " bar");
+        assertThat(CommandRun.piped(less, "flight", "-").exit()).isEqualTo(3);
+    }
+
     @Test
     void aFlightThatIsNotCoveredEndsWithThree() {
         CommandRun run = CommandRun.of("flight", SHORT);

@@ -60,12 +60,22 @@ final class Sample {
     }
 
     static void enter(Benches benches, Instant now) {
+        larkmoor(benches, now);
+    }
+
+    /** The same and bottle M-11 of 2 L that read 60 bar. */
+    static void enterWithTwoBottles(Benches benches, Instant now) {
+        larkmoor(benches, now).bottle("M-11", "2", "60");
+    }
+
+    private static Sample larkmoor(Benches benches, Instant now) {
         Sample sample = new Sample(benches, now, "20");
         sample.open("Larkmoor Gliders");
         sample.supply("A", "62");
         sample.supply("B", "118");
         sample.supply("C", "190");
         sample.bottle("M-03", "5", "40");
+        return sample;
     }
 
     /** Supplies P, Q, R of 50 L at 44, 97 and 131 bar at 15 C, bottle W-10 of 10 L that read 20 bar. */

@@ -49,6 +49,13 @@ final class Site implements AutoCloseable {
         return site;
     }
 
+    /** The same with another bottle, see {@link Sample#enterWithTwoBottles}. */
+    static Site withSampleOfTwoBottles(Path directory) {
+        Site site = over(directory);
+        Sample.enterWithTwoBottles(site.benches, site.clock.instant());
+        return site;
+    }
+
     /** The same with a bank that cannot bring the bottle to its target, see {@link Sample}. */
     static Site withSampleThatCannotReach(Path directory) {
         Site site = over(directory);

@@ -3,6 +3,7 @@ package org.lowfirst.app.bench;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,9 +13,11 @@ import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Temperature;
 import org.lowfirst.planning.BottleToFill;
 import org.lowfirst.planning.Conditions;
+import org.lowfirst.planning.FillPlan;
 import org.lowfirst.planning.FillPlanner;
 import org.lowfirst.planning.FillRequest;
 import org.lowfirst.planning.PlanOutcome;
+import org.lowfirst.planning.RankedSupply;
 import org.lowfirst.planning.SupplyState;
 import org.lowfirst.planning.TogetherOutcome;
 import org.lowfirst.planning.Turn;
@@ -103,6 +106,23 @@ final class BenchPlanner {
     /** A supply that reads above the target is tried once more: a bottle topped up to it while warm gains little, too. */
     private static boolean spent(SupplyState supply, int gaveNothing, double target_Pa) {
         return gaveNothing >= (supply.reading().pascals() > target_Pa ? 2 : 1);
+    }
+
+    /** Each on the bank the one before leaves; one that is refused leaves it as it is. */
+    List<PlanOutcome> inOrder(BenchState state, String bank, List<PlanningAFill.Wanted> bottles) {
+        List<PlanOutcome> outcomes = new ArrayList<>();
+        List<SupplyState> left = List.of();
+        for (PlanningAFill.Wanted next : bottles) {
+            List<SupplyState> found = outcomes.isEmpty() ? bank(state, bank, next.before()) : left;
+            PlanOutcome outcome = plan(state, next.bottle(), next.target(), next.before(), found);
+            left = outcome instanceof FillPlan plan
+                    ? plan.fill().bankAfter().stream()
+                            .map(RankedSupply::toState)
+                            .toList()
+                    : found;
+            outcomes.add(outcome);
+        }
+        return List.copyOf(outcomes);
     }
 
     /** From one supply alone, however it stands. */

@@ -1,5 +1,6 @@
 package org.lowfirst.app.bench;
 
+import java.util.List;
 import org.lowfirst.planning.PlanOutcome;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.BottleId;
@@ -25,6 +26,24 @@ public final class PlanningAFill {
     public PlanOutcome plan(BenchId bench, BottleId bottle, StatedPressure target, Reading before) {
         BenchState state = recorder.getState(bench);
         return planner.plan(state, state.bench().usualBank(), bottle, target, before);
+    }
+
+    /**
+     * One bottle of several.
+     *
+     * @param before settled; all at one temperature
+     */
+    public record Wanted(BottleId bottle, StatedPressure target, Reading before) {}
+
+    /**
+     * Plans several bottles one after another from the usual bank, each on what the one before leaves; one that is refused leaves
+     * the bank as it is.
+     *
+     * @return one outcome for each, in the order given
+     */
+    public List<PlanOutcome> oneAfterAnother(BenchId bench, List<Wanted> bottles) {
+        BenchState state = recorder.getState(bench);
+        return planner.inOrder(state, state.bench().usualBank(), bottles);
     }
 
     /** The same from one of several banks, by its name; empty for the one without a name. */

@@ -103,6 +103,7 @@ public final class FlightJson {
                     Optional.of(flight.file().request().bottles().get(i).reading()));
             pressure("full_reads", Optional.of(flight.full().get(i)));
             json.key("usable_litres").value(plan.bottles().get(i).litres());
+            pressure("fill_to", flight.fillTo(i));
             json.closeObject();
         }
         json.closeList();

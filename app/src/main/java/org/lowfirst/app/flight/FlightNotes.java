@@ -21,6 +21,13 @@ final class FlightNotes {
                 "The reserve counts at the highest flow of the flight. The last moment to start down counts a straight"
                         + " way down to sea level at " + file.units().descent()
                         + " and leaves the margin out.");
+        notes.add(
+                "The rule texts are those for unpressurised aircraft, read at the pressure altitude flown. Time free of a"
+                        + " duty counts over the whole flight above its lower altitude: the careful reading."
+                        + (file.rules() == RuleChoice.EU_NCO
+                                ? " NCO.OP.190 has these altitudes for when the pilot in command cannot judge how lack of oxygen"
+                                        + " might affect those on board; else that judgement counts, lower down too."
+                                : ""));
         notes.addAll(file.trackNotes());
         return List.copyOf(notes);
     }

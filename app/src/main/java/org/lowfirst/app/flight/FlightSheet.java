@@ -3,8 +3,10 @@ package org.lowfirst.app.flight;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.lowfirst.app.sheet.Numerals;
 import org.lowfirst.app.sheet.Paragraph;
+import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.planning.flight.BottleOnBoard;
 import org.lowfirst.planning.flight.FlightPlan;
 import org.lowfirst.planning.flight.Need;
@@ -106,15 +108,30 @@ public final class FlightSheet {
     }
 
     private void needed(int bottles) {
-        String each = bottles == 1 ? "it" : "each bottle";
+        if (!flight.canBeCovered()) {
+            paragraph("Not even full bottles cover the flight. Take more or larger ones, or fly lower or shorter.");
+            return;
+        }
+        String which = bottles == 1 ? "it must read at least " : "with one reading of all it takes at least ";
         flight.readingNeeded()
-                .ifPresentOrElse(
-                        reading -> paragraph("To cover the flight " + each + " must read at least "
-                                + units.readings().withUnit(units.readings().atLeast(reading)) + " at "
-                                + units.show(file.request().temperature()) + "."),
-                        () -> paragraph(
-                                "Not even full bottles cover the flight. Take more or larger ones, or fly lower or"
-                                        + " shorter."));
+                .ifPresent(reading ->
+                        paragraph("To cover the flight " + which + atLeast(reading) + " at " + today() + "."));
+        String fill = IntStream.range(0, bottles)
+                .filter(i -> flight.fillTo(i).isPresent())
+                .mapToObj(i -> plan.bottles().get(i).name() + " to at least "
+                        + atLeast(flight.fillTo(i).orElseThrow()))
+                .collect(Collectors.joining(", "));
+        if (bottles > 1 && !fill.isEmpty()) {
+            paragraph("From what they read now: fill " + fill + "; one that is not named stays as it is.");
+        }
+    }
+
+    private String atLeast(GaugePressure reading) {
+        return units.readings().withUnit(units.readings().atLeast(reading));
+    }
+
+    private String today() {
+        return units.show(file.request().temperature());
     }
 
     private void rules() {

@@ -3,6 +3,7 @@ package org.lowfirst.app.flight;
 import java.util.List;
 import java.util.Optional;
 import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.planning.flight.FillingForAFlight;
 import org.lowfirst.planning.flight.FlightPlan;
 
 /** A flight whose oxygen was worked out. */
@@ -11,13 +12,24 @@ public final class PlannedFlight implements FlightResult {
     private final FlightFile file;
     private final FlightPlan plan;
     private final List<GaugePressure> full;
+    private final List<GaugePressure> filled;
     private final List<FileProblems> warnings;
 
-    /** @param full what each bottle shows at today's temperature when it is full */
-    PlannedFlight(FlightFile file, FlightPlan plan, List<GaugePressure> full, List<FileProblems> warnings) {
+    /**
+     * @param full what each bottle shows at today's temperature when it is full
+     * @param filled what each must show so that the flight is covered, see {@link FillingForAFlight}; empty when full ones do not
+     *     cover it
+     */
+    PlannedFlight(
+            FlightFile file,
+            FlightPlan plan,
+            List<GaugePressure> full,
+            List<GaugePressure> filled,
+            List<FileProblems> warnings) {
         this.file = file;
         this.plan = plan;
         this.full = List.copyOf(full);
+        this.filled = List.copyOf(filled);
         this.warnings = List.copyOf(warnings);
     }
 
@@ -48,6 +60,19 @@ public final class PlannedFlight implements FlightResult {
         return plan.pressureNeeded()
                 .map(FlightPlan.Pressure::reading)
                 .filter(reading -> full.stream().allMatch(most -> reading.compareTo(most) <= 0));
+    }
+
+    /** Whether bottles can be filled so that the flight is covered. */
+    boolean canBeCovered() {
+        return !filled.isEmpty();
+    }
+
+    /** To which reading a bottle is to be filled; empty when it can stay as it is, or when filling does not do it. */
+    Optional<GaugePressure> fillTo(int bottle) {
+        GaugePressure reading = file.request().bottles().get(bottle).reading();
+        return filled.isEmpty()
+                ? Optional.empty()
+                : Optional.of(filled.get(bottle)).filter(wanted -> wanted.compareTo(reading) > 0);
     }
 
     /** The rows of the table of legs. */

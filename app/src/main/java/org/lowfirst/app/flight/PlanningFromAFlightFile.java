@@ -9,6 +9,8 @@ import org.lowfirst.app.file.FileText;
 import org.lowfirst.app.file.Problems;
 import org.lowfirst.app.file.SourceText;
 import org.lowfirst.gas.EquationOfState;
+import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.planning.flight.FillingForAFlight;
 import org.lowfirst.planning.flight.FlightOutcome;
 import org.lowfirst.planning.flight.PlanningAFlight;
 
@@ -46,7 +48,10 @@ public final class PlanningFromAFlightFile {
         FlightOutcome outcome = PlanningAFlight.plan(file.request(), gas);
         if (outcome instanceof FlightOutcome.Planned planned) {
             List<FileProblems> warnings = List.of(new FileProblems(source, problems.inOrder()));
-            return new PlannedFlight(file, planned.plan(), FullBottle.of(file, gas), warnings);
+            List<GaugePressure> full = FullBottle.of(file, gas);
+            List<GaugePressure> filled = FillingForAFlight.readings(file.request(), planned.plan(), gas, full)
+                    .orElse(List.of());
+            return new PlannedFlight(file, planned.plan(), full, filled, warnings);
         }
         FlightOutcome.Refused refused = (FlightOutcome.Refused) outcome;
         String sentence = FlightRefusalWords.of(refused, file.units());

@@ -24,6 +24,17 @@ final class CsvTrackTest {
         assertThat(metres.notes()).containsExactly("Altitudes of the track are taken as pressure altitudes.");
     }
 
+    /** 843.1 hPa is 5,000 ft, 595.2 hPa 14,000 ft (ICAO standard atmosphere, table to one decimal). */
+    @Test
+    void pressuresBecomeAltitudesOfTheStandardDay() {
+        Track track = read("time_s,pressure_hPa\n0,843.1\n600,595.2\n").orElseThrow();
+        assertThat(track.fixes().get(0).metres() / 0.3048).isCloseTo(5_000, within(3.0));
+        assertThat(track.fixes().get(1).metres() / 0.3048).isCloseTo(14_000, within(3.0));
+        assertThat(track.notes().get(0)).contains("ICAO standard atmosphere");
+        assertThat(read("time_s,pressure_hPa\n0,84310\n600,59520\n")).isEmpty();
+        assertThat(problems.inOrder().get(0).sentence()).contains("pressure_hPa (84,310 hPa) must be 55 to 1,075 hPa");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -30,7 +30,7 @@ final class BottleGas {
         return usableLitres(bottle, bottle.reading().pascals());
     }
 
-    private double usableLitres(BottleOnBoard bottle, double reading_Pa) {
+    double usableLitres(BottleOnBoard bottle, double reading_Pa) {
         double above_molPerM3 = density(reading_Pa) - density(bottle.keep().pascals());
         return Math.max(0.0, above_molPerM3) * bottle.waterVolume().cubicMetres() * litresPerMole;
     }

@@ -44,6 +44,22 @@ public final class StandardDay {
         return new AbsolutePressure(p_Pa);
     }
 
+    /**
+     * The pressure altitude at which the standard day has this pressure.
+     *
+     * @param pressure above 0; below 5.5 kPa the altitude is beyond 20 km, where the layer above is not modelled
+     */
+    public static Altitude altitude(AbsolutePressure pressure) {
+        double exponent = -GRAVITY_M_PER_S2 / (AIR_CONSTANT_J_PER_KG_K * LAPSE_K_PER_M);
+        double tropopause_Pa = pressure(new Altitude(TROPOPAUSE_M)).pascals();
+        if (pressure.pascals() >= tropopause_Pa) {
+            double share = Math.pow(pressure.pascals() / SEA_LEVEL_P_PA, 1.0 / exponent);
+            return new Altitude((share - 1.0) * SEA_LEVEL_T_K / LAPSE_K_PER_M);
+        }
+        double scale_m = AIR_CONSTANT_J_PER_KG_K * temperature_K(TROPOPAUSE_M) / GRAVITY_M_PER_S2;
+        return new Altitude(TROPOPAUSE_M - scale_m * Math.log(pressure.pascals() / tropopause_Pa));
+    }
+
     private static double temperature_K(double h_m) {
         return SEA_LEVEL_T_K + LAPSE_K_PER_M * Math.min(h_m, TROPOPAUSE_M);
     }

@@ -96,7 +96,12 @@ public final class FlightPages {
 
     private @Nullable FlightSheet sheet(BenchNow now, Reader reader, FlightRequest request) {
         FlightOutcome outcome = PlanningAFlight.plan(request, Oxygen.schmidtWagner());
-        FlightWriter writer = new FlightWriter(now, workplace.benches(), request, new FlightFields(reader, now).feet());
+        FlightWriter writer = new FlightWriter(
+                now,
+                workplace.benches(),
+                request,
+                reader.text("temperature").strip(),
+                new FlightFields(reader, now).feet());
         if (outcome instanceof FlightOutcome.Planned planned) {
             return writer.sheet(planned.plan());
         }

@@ -1,25 +1,13 @@
 package org.lowfirst.web.flight;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.lowfirst.app.bench.Benches;
 import org.lowfirst.gas.GaugePressure;
-import org.lowfirst.gas.Oxygen;
-import org.lowfirst.gas.StandardAtmosphere;
 import org.lowfirst.gas.Temperature;
-import org.lowfirst.gas.TemperatureUnit;
-import org.lowfirst.gas.Volume;
-import org.lowfirst.planning.Conditions;
-import org.lowfirst.planning.FillPlan;
-import org.lowfirst.planning.FillPlanner;
-import org.lowfirst.planning.PlanOutcome;
-import org.lowfirst.planning.PlanRefused;
 import org.lowfirst.planning.flight.Altitude;
-import org.lowfirst.planning.flight.BottleOnBoard;
 import org.lowfirst.planning.flight.FlightOutcome;
 import org.lowfirst.planning.flight.FlightPlan;
 import org.lowfirst.planning.flight.FlightRequest;
@@ -28,11 +16,7 @@ import org.lowfirst.planning.flight.Need;
 import org.lowfirst.planning.flight.Occupant;
 import org.lowfirst.planning.flight.OxygenRule;
 import org.lowfirst.planning.flight.Span;
-import org.lowfirst.station.Bottle;
-import org.lowfirst.station.StatedPressure;
-import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.web.figures.Figures;
-import org.lowfirst.web.flight.FlightPage.BottleLine;
 import org.lowfirst.web.flight.FlightPage.FlightSheet;
 import org.lowfirst.web.flight.FlightPage.LegLine;
 import org.lowfirst.web.flight.FlightPage.SumLine;
@@ -45,20 +29,25 @@ final class FlightWriter {
 
     private static final Altitude NO_UPPER_END = Altitude.ofFeet(60_000);
     private static final int ALL = 100;
+    /** Minutes; far below what a clock shows. */
+    private static final double ROUNDING = 1e-6;
 
     private final BenchNow now;
     private final Words words;
     private final Figures figures;
     private final Benches benches;
     private final FlightRequest request;
+    private final String temperatureTyped;
     private final boolean feet;
 
-    FlightWriter(BenchNow now, Benches benches, FlightRequest request, boolean feet) {
+    /** @param temperatureTyped of the bottles; empty for the usual one */
+    FlightWriter(BenchNow now, Benches benches, FlightRequest request, String temperatureTyped, boolean feet) {
         this.now = now;
         this.words = now.words();
         this.figures = now.figures();
         this.benches = benches;
         this.request = request;
+        this.temperatureTyped = temperatureTyped;
         this.feet = feet;
     }
 
@@ -89,7 +78,7 @@ final class FlightWriter {
                 plan.occupants().stream()
                         .map(use -> new SumLine(use.name(), litres(use.litres())))
                         .toList(),
-                bottles(plan),
+                new BottlesToFill(now, benches, request, temperatureTyped).lines(plan),
                 times(plan),
                 needs.isEmpty()
                         ? List.of(words.of("flight.need.none"))
@@ -97,7 +86,11 @@ final class FlightWriter {
                 List.of(
                         words.of("flight.unknown.people"),
                         words.of("flight.unknown.device"),
-                        words.of("flight.unknown.rules"),
+                        words.of(
+                                request.rules().stream()
+                                                .anyMatch(rule -> rule.set().equals("eu-nco"))
+                                        ? "flight.unknown.rules.nco"
+                                        : "flight.unknown.rules"),
                         words.of("flight.unknown.cold", figures.temperature(request.temperature()))),
                 words.of("flight.condition", request.litres().label()));
     }
@@ -151,93 +144,16 @@ final class FlightWriter {
         return lines;
     }
 
-    private List<BottleLine> bottles(FlightPlan plan) {
-        List<BottleLine> lines = new ArrayList<>();
-        Optional<GaugePressure> needed = plan.pressureNeeded().map(FlightPlan.Pressure::reading);
-        for (int i = 0; i < request.bottles().size(); i++) {
-            BottleOnBoard bottle = request.bottles().get(i);
-            GaugePressure full = full(bottle);
-            String gives = words.of(
-                    "flight.bottle.gives",
-                    figures.pressureWithUnit(bottle.reading()),
-                    litres(plan.bottles().get(i).litres()),
-                    figures.pressureWithUnit(bottle.keep()),
-                    figures.pressureWithUnit(full));
-            if (needed.isEmpty() || needed.get().compareTo(full) > 0) {
-                lines.add(new BottleLine(bottle.name(), gives, words.of("flight.bottle.never"), "", ""));
-            } else if (needed.get().compareTo(bottle.reading()) > 0) {
-                lines.add(fill(bottle, gives, needed.get()));
-            } else {
-                lines.add(new BottleLine(
-                        bottle.name(),
-                        gives,
-                        words.of("flight.bottle.enough", figures.pressureWithUnit(needed.get())),
-                        "",
-                        ""));
-            }
-        }
-        return lines;
-    }
-
-    /** What the bank makes of a bottle that must read more. */
-    private BottleLine fill(BottleOnBoard bottle, String gives, GaugePressure needed) {
-        Bottle known = now.bench().listBottles().stream()
-                .filter(one -> one.details().name().equals(bottle.name()))
-                .findFirst()
-                .orElseThrow();
-        StatedPressure target = new StatedPressure(
-                new BigDecimal(figures.toType(needed)).add(BigDecimal.ONE), figures.pressureUnitOf());
-        StatedPressure before =
-                new StatedPressure(new BigDecimal(figures.toType(bottle.reading())), figures.pressureUnitOf());
-        StatedTemperature temperature =
-                new StatedTemperature(BigDecimal.valueOf(request.temperature().kelvin()), TemperatureUnit.KELVIN);
-        PlanOutcome outcome =
-                benches.planningAFill().plan(now.id(), known.id(), target, now.reading(before, temperature));
-        String bank;
-        if (outcome instanceof FillPlan plan) {
-            bank = plan.reaches()
-                    ? words.of("flight.bank.can")
-                    : words.of(
-                            "flight.bank.cannot",
-                            figures.pressureWithUnit(plan.fill().finalReading()));
-        } else {
-            bank = ((PlanRefused) outcome).inWords(now.shownUnits());
-        }
-        return new BottleLine(
-                bottle.name(),
-                gives,
-                words.of("flight.bottle.needs", figures.pressureWithUnit(target.gauge())),
-                bank,
-                now.place()
-                        .path("/fill/plan?bottle=" + known.id() + "&before=" + figures.toType(bottle.reading())
-                                + "&target=" + figures.toType(target.gauge())));
-    }
-
-    /** What a full one shows at the temperature of the flight; a marked pressure counts at the reference temperature. */
-    private GaugePressure full(BottleOnBoard bottle) {
-        Conditions conditions = new Conditions(
-                Oxygen.schmidtWagner(),
-                request.temperature(),
-                now.bench().settings().rules().figures().referenceTemperature().temperature(),
-                StandardAtmosphere.PRESSURE,
-                new Volume(0.0));
-        FillPlanner planner = FillPlanner.under(conditions);
-        return planner.refused() == null
-                ? planner.stop(bottle.servicePressure(), bottle.servicePressure())
-                        .reading()
-                : bottle.servicePressure();
-    }
-
     private List<String> times(FlightPlan plan) {
         List<String> lines = new ArrayList<>();
-        lines.add(plan.turn().map(at -> words.of("flight.turn", clock(at))).orElse(words.of("flight.turn.never")));
+        lines.add(plan.turn().map(at -> words.of("flight.turn", before(at))).orElse(words.of("flight.turn.never")));
         lines.add(plan.reserveTouched()
-                .map(at -> words.of("flight.reserve", clock(at)))
+                .map(at -> words.of("flight.reserve", before(at)))
                 .orElse(words.of("flight.reserve.never")));
         lines.add(plan.emptied()
-                .map(at -> words.of("flight.emptied", clock(at)))
+                .map(at -> words.of("flight.emptied", before(at)))
                 .orElse(words.of("flight.emptied.never")));
-        plan.highestFlowMinutes().ifPresent(minutes -> lines.add(words.of("flight.endurance", clock(minutes * 60.0))));
+        plan.highestFlowMinutes().ifPresent(minutes -> lines.add(words.of("flight.endurance", before(minutes * 60.0))));
         return lines;
     }
 
@@ -316,7 +232,7 @@ final class FlightWriter {
     }
 
     private String span(Span span) {
-        return words.of("forecast.span", clock(span.fromSeconds()), clock(span.toSeconds()));
+        return words.of("forecast.span", before(span.fromSeconds()), after(span.toSeconds()));
     }
 
     private String altitude(Altitude altitude) {
@@ -333,7 +249,20 @@ final class FlightWriter {
     }
 
     private static String clock(double seconds) {
-        long minutes = Math.round(seconds / 60.0);
+        return hoursAndMinutes(Math.round(seconds / 60.0));
+    }
+
+    /** The whole minute at or before: for what must not come later. */
+    private static String before(double seconds) {
+        return hoursAndMinutes((long) Math.floor(seconds / 60.0 + ROUNDING));
+    }
+
+    /** The whole minute at or after: for what must not end sooner. */
+    private static String after(double seconds) {
+        return hoursAndMinutes((long) Math.ceil(seconds / 60.0 - ROUNDING));
+    }
+
+    private static String hoursAndMinutes(long minutes) {
         return String.format(Locale.ROOT, "%d:%02d", minutes / 60, minutes % 60);
     }
 }
