@@ -20,6 +20,9 @@ record TypedNumber(double value, int end) {
 
     static final String SPACES = " \u00a0\u2007\u2009\u202f";
 
+    /** No quantity of this trade in any unit comes near it; what is larger is not repeated digit by digit. */
+    private static final double TOO_LARGE = 1e15;
+
     private static final Pattern MANTISSA = Pattern.compile("[-+\u2212]?[0-9.,]+(?:[" + SPACES + "]+[0-9][0-9.,]*)*");
     private static final Pattern EXPONENT = Pattern.compile("[eE]([-+\u2212]?[0-9]{1,3})(?![0-9])");
     private static final Pattern POINT_THOUSANDS = Pattern.compile("[0-9]{1,3}(\\.[0-9]{3})+(,[0-9]*)?");
@@ -59,7 +62,7 @@ record TypedNumber(double value, int end) {
             end = exponent.end();
         }
         double value = Double.parseDouble(plain);
-        if (Double.isInfinite(value)) {
+        if (Math.abs(value) >= TOO_LARGE) {
             throw new Unclear("'" + text.substring(start, end) + "' is too large a number.", start);
         }
         return new TypedNumber(value, end);

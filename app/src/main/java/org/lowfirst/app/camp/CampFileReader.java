@@ -111,6 +111,6 @@ final class CampFileReader {
 
     /** Numbers beyond this are refused later; they only must not wrap around. */
     private static int small(long number) {
-        return (int) Math.max(-1_000_000, Math.min(1_000_000, number));
+        return (int) Math.max(-1_000_000_000, Math.min(1_000_000_000, number));
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.lowfirst.app.file.Tree.Listing;
 import org.lowfirst.app.file.Tree.Scalar;
+import org.lowfirst.app.sheet.Numerals;
 
 /**
  * Reads plain numbers of one file: counts, prices, shares. What they can be meant to be is judged later, by whoever works with
@@ -100,11 +101,19 @@ public final class NumberReader {
         return Optional.empty();
     }
 
+    private static String text(Tree tree) {
+        return tree instanceof Scalar scalar ? scalar.text().strip() : "";
+    }
+
     private Optional<Long> whole(Section section, String key, String what, double number) {
         if (number == Math.rint(number) && Math.abs(number) < LARGEST_WHOLE) {
             return Optional.of((long) number);
         }
-        problems.error(section.placeOf(key), "The " + what + " (" + number + ") must be a whole number. Correct it.");
+        String rule = number == Math.rint(number) ? "below " + Numerals.grouped(LARGEST_WHOLE) : "a whole number";
+        problems.error(
+                section.placeOf(key),
+                "The " + what + " (" + section.find(key).map(NumberReader::text).orElse("") + ") must be " + rule
+                        + ". Correct it.");
         return Optional.empty();
     }
 }

@@ -80,7 +80,13 @@ final class AlternativeReader {
         for (int size : sizes) {
             String own = sizes.size() == 1 ? name.get() : name.get() + " " + size;
             note(section, own);
-            ways.add(new Alternative(own, size, (int) Math.min(stored, 10_000), supply.get(), habit.get(), booster));
+            ways.add(new Alternative(
+                    own,
+                    size,
+                    (int) Math.max(-1, Math.min(stored, 1_000_000_000)),
+                    supply.get(),
+                    habit.get(),
+                    booster));
         }
         return Optional.of(new Ways(name.get(), section.placeOf("name"), ways));
     }
@@ -175,7 +181,7 @@ final class AlternativeReader {
                             + " or \"lowest at residual\".");
             return Optional.empty();
         }
-        return Optional.of(new ExchangeHabit(when, (int) Math.max(-1, Math.min(together, 10_000)), residual));
+        return Optional.of(new ExchangeHabit(when, (int) Math.max(-1, Math.min(together, 1_000_000_000)), residual));
     }
 
     private @Nullable Booster booster(Section section, String of) {

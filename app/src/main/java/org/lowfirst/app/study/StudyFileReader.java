@@ -161,15 +161,15 @@ final class StudyFileReader {
 
     private Prices prices(Section section) {
         return new Prices(
-                price(section, "delivery", "price of a delivery", 0.0),
-                price(section, "lead_days", "days from sending for supplies to their arrival", 0.0),
-                price(section, "missed_fill", "price of a missed fill", 0.0),
-                price(section, "interconnect", "price of an interconnect", 0.0),
-                price(section, "write_off_years", "years to pay off lines and booster", 10.0));
+                price(section, "delivery", "price of a delivery", "35", 0.0),
+                price(section, "lead_days", "days from sending for supplies to their arrival", "2", 0.0),
+                price(section, "missed_fill", "price of a missed fill", "15", 0.0),
+                price(section, "interconnect", "price of an interconnect", "80", 0.0),
+                price(section, "write_off_years", "years to pay off lines and booster", "8", 10.0));
     }
 
-    private double price(Section section, String key, String what, double otherwise) {
-        return numbers.optional(section, key, what, "35").orElse(otherwise);
+    private double price(Section section, String key, String what, String example, double otherwise) {
+        return numbers.optional(section, key, what, example).orElse(otherwise);
     }
 
     private Extent extent(Section section) {
@@ -185,7 +185,7 @@ final class StudyFileReader {
 
     /** Numbers beyond this are refused later; they only must not wrap around. */
     private static int small(long number) {
-        return (int) Math.max(-1_000_000, Math.min(1_000_000, number));
+        return (int) Math.max(-1_000_000_000, Math.min(1_000_000_000, number));
     }
 
     private record KindLine(String name, Place namePlace, SupplyKind kind) implements ListReader.Named {}

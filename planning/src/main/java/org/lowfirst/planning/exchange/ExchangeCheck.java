@@ -33,7 +33,12 @@ final class ExchangeCheck {
                 .number("spread of the fills a day", request.rate().spread(), 0, 3, "");
         FillPlanner planner = FillPlanner.under(request.conditions());
         for (BottleUse use : request.usual()) {
-            checking.number("share of bottle " + use.name(), use.share(), 1e-9, 1e9, "")
+            checking.share("share of bottle " + use.name(), use.share())
+                    .pressure(
+                            "lowest start reading of bottle " + use.name(),
+                            use.startLowest(),
+                            GaugePressure.ZERO,
+                            use.target())
                     .pressure(
                             "highest start reading of bottle " + use.name(),
                             use.startHighest(),

@@ -19,6 +19,8 @@ public final class Checking {
     private static final Volume LARGEST_BOTTLE = Volume.ofLitres(300.0);
     private static final Volume LARGEST_SUPPLY = Volume.ofLitres(3_000.0);
     private static final double HIGHEST_PRICE = 1e9;
+    private static final double LEAST_SHARE = 0.001;
+    private static final double MOST_SHARE = 1e6;
 
     private @Nullable Objection first;
 
@@ -41,6 +43,11 @@ public final class Checking {
 
     public Checking price(String what, double measured) {
         return number(what, measured, 0.0, HIGHEST_PRICE, "");
+    }
+
+    /** How often one of several comes, against the others. */
+    public Checking share(String what, double measured) {
+        return number(what, measured, LEAST_SHARE, MOST_SHARE, "");
     }
 
     public Checking pressure(String what, GaugePressure measured, GaugePressure lowest, GaugePressure highest) {

@@ -1,5 +1,6 @@
 package org.lowfirst.planning.study;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import org.lowfirst.gas.GaugePressure;
@@ -11,6 +12,11 @@ import org.lowfirst.planning.words.Phrases;
 
 /** What is wrong with a request: the measured value, the limit and what to do. Nothing was computed. */
 public sealed interface Objection {
+
+    /** Numbers beyond these are told with an exponent. */
+    double LEAST_PLAIN = 1e-6;
+
+    double MOST_PLAIN = 1e15;
 
     /** Stable name of the rule, lower case with hyphens. */
     String code();
@@ -129,6 +135,8 @@ public sealed interface Objection {
     private static String plain(double value) {
         return value == Math.rint(value) && Math.abs(value) < 1e15
                 ? String.format(Locale.ROOT, "%,.0f", value)
-                : Double.toString(value);
+                : Math.abs(value) >= LEAST_PLAIN && Math.abs(value) < MOST_PLAIN
+                        ? BigDecimal.valueOf(value).toPlainString()
+                        : Double.toString(value);
     }
 }

@@ -108,7 +108,7 @@ final class StudyCheck {
                 .pressure("target" + of, use.target(), GaugePressure.ofBar(1), use.servicePressure())
                 .pressure("lowest start reading" + of, use.startLowest(), GaugePressure.ZERO, use.target())
                 .pressure("highest start reading" + of, use.startHighest(), use.startLowest(), use.target())
-                .number("share" + of, use.share(), 1e-9, 1e9, "");
+                .share("share" + of, use.share());
     }
 
     private void alternative(Alternative way) {
