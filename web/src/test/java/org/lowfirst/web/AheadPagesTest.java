@@ -119,7 +119,8 @@ final class AheadPagesTest {
         assertThat(fields.find("[name=target-m-03]").attr("value")).isEqualTo("150");
         Page plan = page("/session", SESSION);
         assertThat(plan.status()).isEqualTo(200);
-        assertThat(text(plan)).contains("1 of 1", "M-03 on A.", "no plan makes more ready", "emptiest first");
+        assertThat(text(plan))
+                .contains("1 of 1", "M-03 on A.", "no plan of whole stages makes more ready", "emptiest first");
         assertThat(plan.document().select("svg.picture[role=img]")).isNotEmpty();
         Page fill = browser.follow(plan.find("ol.order a"));
         assertThat(fill.status()).isEqualTo(200);

@@ -5,7 +5,7 @@ import org.lowfirst.gas.Amount;
 /**
  * What is proven about a plan against all plans (see the package's description of a plan).
  *
- * @param readyAtMost bottles that no plan can exceed
+ * @param readyAtMost bottles that no plan of whole stages can exceed
  * @param bestReady true when no plan makes more bottles ready
  * @param bestChoice true when, in addition, no plan makes a better choice of bottles by the criteria above gas
  * @param gasAtMost gas that no plan with that number ready, and no better choice, can leave above the highest stop

@@ -32,6 +32,9 @@ final class SessionSentences {
         notes.add(phrases.text(
                 "session.ready",
                 Map.of("ready", number(plan.score().ready()), "bottles", number(bottles), "proof", proof())));
+        if (plan.score().ready() < bottles) {
+            notes.add(phrases.text("session.whole-stages", Map.of()));
+        }
         if (plan.proof().stopped()) {
             notes.add(phrases.text("session.stopped", Map.of()));
         }

@@ -30,6 +30,7 @@ final class SessionPlannerTest {
         assertThat(plan.course().steps()).extracting(SessionStep::supply).containsExactly("A", "B", "C");
         assertThat(plan.course().ends().get(0).readiness()).isEqualTo(Readiness.FULL);
         assertThat(plan.score().changes()).isEqualTo(4);
+        assertThat(plan.notes(ShownUnits.METRIC)).noneMatch(note -> note.contains("in rare cases"));
     }
 
     @Test
@@ -56,10 +57,11 @@ final class SessionPlannerTest {
                 .isEqualTo(4);
         assertThat(plan.notes(ShownUnits.METRIC))
                 .anyMatch(note -> note.startsWith("With a floor of "))
+                .anyMatch(note -> note.startsWith("A whole stage ends when"))
                 .anyMatch(note -> note.startsWith("A full supply in the place of "))
                 .first()
                 .asString()
-                .contains(" of 4 bottles end ready; no plan makes more ready, and ");
+                .contains(" of 4 bottles end ready; no plan of whole stages makes more ready, and ");
     }
 
     @Test
