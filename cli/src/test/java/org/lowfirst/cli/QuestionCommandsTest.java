@@ -93,7 +93,7 @@ final class QuestionCommandsTest {
     @Test
     void exchangeAdviceSaysWhereMissedFillsCountAndWhichFillsAreLeft() throws IOException {
         assertThat(run("exchange").out().replaceAll("\\s+", " "))
-                .contains("Missed fills are weighed in the second table only.", "those of R2, brought with the middle");
+                .contains("Missed fills are weighed in the second table only", "those of R2, brought with the middle");
         String dear =
                 Files.readString(EXAMPLES.resolve("exchange.yaml")).replace("missed_fill: 20", "missed_fill: 900");
         assertThat(options(CommandRun.piped(dear, "exchange", "-").out()))

@@ -22,8 +22,10 @@ public record ExchangeDone(FileBank bank, ExchangeAdvice advice) {
         return List.of(
                 advice.inWords(bank.units()),
                 "A year over is what supplies and deliveries of the coming year cost above the cheapest option, every"
-                        + " later exchange made at once, of the lowest supply, when a bottle cannot be finished. Missed"
-                        + " fills are weighed in the second table only.",
+                        + " later exchange made at once, of the lowest supply, when a bottle cannot be finished; the"
+                        + " first after waiting of the two lowest where that is cheaper. Missed fills are weighed in the"
+                        + " second table only, which says when to order; so waiting may be the cheaper year while the"
+                        + " order is due.",
                 "Fills left of the first table are those of " + advice.countedIn()
                         + ", brought with the middle of its readings; those of the second are of all bottles as they"
                         + " come.",

@@ -25,6 +25,9 @@ public final class ExchangeJson {
         ExchangeAdvice advice = done.advice();
         json.openObject();
         json.key("waits").value(advice.waits());
+        json.key("send_back_later").openList();
+        advice.later().forEach(json::value);
+        json.closeList();
         json.key("fills_left").value(advice.fillsLeft());
         json.key("order_at").value(advice.orderAt());
         json.key("days_until_order").value(advice.daysUntilOrder());

@@ -19,6 +19,9 @@ import org.lowfirst.planning.study.kernel.Draws;
 public final class AdvisingExchange {
 
     private static final int FUTURES = 16;
+    /** What the coming years of two options may differ by without telling them apart. */
+    private static final double A_CENT = 0.01;
+
     private static final int LEAST_BOTTLES = 50;
     private static final int MOST_BOTTLES = 1_000;
     /** Pairs are looked at among the lowest ones only: a fuller one is never the better to send back. */
@@ -60,8 +63,19 @@ public final class AdvisingExchange {
         OrderAt best = orders.stream()
                 .min(Comparator.comparingDouble(OrderAt::cost).thenComparingInt(OrderAt::fillsLeft))
                 .orElseThrow();
+        boolean pairLater = inOrder.size() > 1 && year.costOfAPairLater() < year.cost(List.of());
+        List<ExchangeOption> options = options(pairLater);
+        boolean waits = best.fillsLeft() < orders.size() - 1 && waitingIsCheapest(options);
+        if (!waits) {
+            options.sort(Comparator.comparing(ExchangeOption::waits).thenComparingDouble(ExchangeOption::aboveBest));
+        }
         return new ExchangeAdvice(
-                options(),
+                options,
+                waits,
+                lowestFirst().stream()
+                        .limit(pairLater ? 2 : 1)
+                        .map(place -> inOrder.get(place).name())
+                        .toList(),
                 orders.size() - 1,
                 best.fillsLeft(),
                 orders,
@@ -69,7 +83,12 @@ public final class AdvisingExchange {
                 UsualFills.usual(request).name());
     }
 
-    private List<ExchangeOption> options() {
+    private static boolean waitingIsCheapest(List<ExchangeOption> options) {
+        return options.stream().filter(ExchangeOption::waits).allMatch(wait -> wait.aboveBest() <= A_CENT);
+    }
+
+    /** @param pairLater whether waiting ends with the two lowest sent back together */
+    private List<ExchangeOption> options(boolean pairLater) {
         List<List<Integer>> choices = new ArrayList<>();
         choices.add(List.of());
         List<Integer> lowestFirst = lowestFirst();
@@ -80,6 +99,9 @@ public final class AdvisingExchange {
             }
         }
         double[] costs = choices.stream().mapToDouble(year::cost).toArray();
+        if (pairLater) {
+            costs[0] = year.costOfAPairLater();
+        }
         double least = Arrays.stream(costs).min().orElseThrow();
         List<ExchangeOption> options = new ArrayList<>();
         for (int i = 0; i < costs.length; i++) {

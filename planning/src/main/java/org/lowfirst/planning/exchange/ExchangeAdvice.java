@@ -9,7 +9,9 @@ import org.lowfirst.planning.words.Phrases;
 /**
  * What to send back, and when to order.
  *
- * @param options what can be done now, cheapest year first; waiting is one of them
+ * @param options what can be done now, cheapest year first; waiting is one of them, and the last one where the order is due
+ * @param waits whether waiting with the order is cheaper than ordering today
+ * @param later what is then sent back when the order is due: the lowest, or the two lowest where that makes the cheaper year
  * @param fillsLeft fills of the usual bottles in the bank now, on the mean
  * @param orderAt cheapest number of fills left to order at
  * @param orders ordering at each number of fills left, from 0 up to more than can come before a delivery
@@ -18,6 +20,8 @@ import org.lowfirst.planning.words.Phrases;
  */
 public record ExchangeAdvice(
         List<ExchangeOption> options,
+        boolean waits,
+        List<String> later,
         int fillsLeft,
         int orderAt,
         List<OrderAt> orders,
@@ -27,12 +31,8 @@ public record ExchangeAdvice(
 
     public ExchangeAdvice {
         options = List.copyOf(options);
+        later = List.copyOf(later);
         orders = List.copyOf(orders);
-    }
-
-    /** Whether waiting with the order is cheaper than ordering today. */
-    public boolean waits() {
-        return orderAt < fillsLeft;
     }
 
     /** The best option other than waiting. */
@@ -42,32 +42,30 @@ public record ExchangeAdvice(
 
     /** Days until the order is due, on the mean. */
     public double daysUntilOrder() {
-        return Math.max(0, fillsLeft - orderAt) / fillsPerDay;
+        return waits ? Math.max(0, fillsLeft - orderAt) / fillsPerDay : 0.0;
     }
 
     /** One or two sentences for people. */
     public String inWords(ShownUnits units) {
         Phrases phrases = Phrases.in(units.language());
         ExchangeOption best = bestExchange();
-        String which = best.supplies().size() == 1
-                ? best.supplies().get(0)
-                : phrases.text(
-                        "two-names",
-                        Map.of(
-                                "first",
-                                best.supplies().get(0),
-                                "second",
-                                best.supplies().get(1)));
         return phrases.text(
-                waits() ? "exchange.wait" : "exchange.now",
+                waits ? "exchange.wait" : "exchange.now",
                 Map.of(
                         "left", fills(phrases, fillsLeft),
                         "at", fills(phrases, orderAt),
                         "days", String.format(Locale.ROOT, "%.0f", daysUntilOrder()),
-                        "which", which,
+                        "which", names(phrases, best.supplies()),
+                        "later", names(phrases, later),
                         "above", money(best.aboveBest()),
                         "worth", money(best.worthReturned()),
                         "fills", best.fillsLeft().inWords(units)));
+    }
+
+    private static String names(Phrases phrases, List<String> names) {
+        return names.size() == 1
+                ? names.get(0)
+                : phrases.text("two-names", Map.of("first", names.get(0), "second", names.get(1)));
     }
 
     private static String money(double value) {

@@ -45,6 +45,25 @@ final class YearAhead {
         return sum / futures.size();
     }
 
+    /** Cost of the year when nothing is exchanged now, and the two lowest with one delivery when a bottle cannot be finished. */
+    double costOfAPairLater() {
+        double sum = 0.0;
+        for (ComingBottles future : futures) {
+            int first = firstUnfinished(future);
+            bank.copy(now);
+            for (int i = 0; i < first; i++) {
+                fill(future, i);
+            }
+            double cost = 0.0;
+            if (first < future.count()) {
+                cost = exchangeLowest() + exchangeLowest() - terms.perDelivery();
+                cost *= weight(first, future);
+            }
+            sum += cost + costFrom(future, first);
+        }
+        return sum / futures.size();
+    }
+
     /** Cost of the year when the lowest is exchanged with so many fills left in the bank. */
     double costOfExchangingWith(int fillsLeft) {
         double sum = 0.0;

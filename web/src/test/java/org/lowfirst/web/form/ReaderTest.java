@@ -53,6 +53,18 @@ final class ReaderTest {
         assertThat(reader.form().fault("p")).isEqualTo(sentence);
     }
 
+    /** A thousand and half as much again for one, one and a half for another: a price must not be off by a factor of 1000. */
+    @Test
+    void aNumberThatCanBeReadInTwoWaysIsAskedFor() {
+        Reader reader = metric("1,450");
+        assertThat(reader.numberIfTyped("p")).isNull();
+        assertThat(reader.form().fault("p")).startsWith("1,450 can be read in two ways.");
+        assertThat(reader.form().value("p")).isEqualTo("1,450");
+        assertThat(metric("0,125").numberIfTyped("p")).isEqualByComparingTo("0.125");
+        assertThat(metric("1,45").numberIfTyped("p")).isEqualByComparingTo("1.45");
+        assertThat(metric("1450").numberIfTyped("p")).isEqualByComparingTo("1450");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"12o", "abc", "1.2.3", "62 furlongs", "20 C"})
     void whatIsNoPressureIsRefusedAndKept(String typed) {
