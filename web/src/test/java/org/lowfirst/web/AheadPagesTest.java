@@ -195,11 +195,13 @@ final class AheadPagesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "content, -1, -1 is no number",
+        "content, -1, -1 is below zero",
         "to, 500, A bank of 500 is more than this page compares",
         "fills, 0, The fills a year (0) must be 1 to",
         "volume, 5000, 5000",
-        "content, '', Type a price"
+        "content, '', Type a price",
+        "content, '1,450', can be read in two ways",
+        "rent, -2, is below zero"
     })
     void whatIsWrongWithAStudyStandsBesideItsFieldAndNothingTypedIsLost(String field, String typed, String sentence) {
         Page form = page("/study");
@@ -207,6 +209,20 @@ final class AheadPagesTest {
         assertThat(refused.status()).isEqualTo(422);
         assertThat(fault(refused, field)).contains(sentence);
         assertThat(refused.find("[name=delivery]").attr("value")).isEqualTo("35");
+    }
+
+    @Test
+    void aStudyComparesAResidualWhenItIsTyped() throws InterruptedException {
+        Map<String, String> typed = with(STUDY, "habit-residual", "yes");
+        Page form = page("/study");
+        Page refused = browser.submit(form, form.find("form[action$=/study]"), typed);
+        assertThat(fault(refused, "residual")).contains("Say down to which reading");
+        Page result = browser.submit(form, form.find("form[action$=/study]"), with(typed, "residual", "60"));
+        for (int i = 0; i < 300 && text(result).contains("Under way"); i++) {
+            Thread.sleep(100);
+            result = browser.get(result.address());
+        }
+        assertThat(text(result)).contains("bank of 3, at a residual", "bank of 3, one at a time");
     }
 
     @Test

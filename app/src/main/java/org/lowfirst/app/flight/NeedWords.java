@@ -104,7 +104,10 @@ final class NeedWords {
         FlightPlan.Gap first = gaps.get(0);
         String on = people.stream()
                 .filter(person -> person.name().equals(first.occupant()))
-                .map(person -> "is on from " + units.show(person.from()) + " only")
+                .map(person ->
+                        person.flow().litresPerMinuteAt(first.rule().above().metres()) > 0.0
+                                ? "is on from " + units.show(person.from()) + " only"
+                                : "gives no oxygen")
                 .findFirst()
                 .orElse("is off");
         String spans =

@@ -94,15 +94,16 @@ public final class PlanningAFlight {
         return gaps;
     }
 
-    /** Where a rule asks for oxygen below the altitude from which the device is on. */
+    /** Where a rule asks for oxygen below the altitude from which the device is on, or of somebody whose device gives none. */
     private static void addGaps(List<FlightPlan.Gap> gaps, Occupant who, Need need, Profile profile) {
+        boolean flows = who.flow().litresPerMinuteAt(need.rule().above().metres()) > 0.0;
         List<Span> off = AltitudeBand.spans(
-                profile, need.rule().above().metres(), who.from().metres());
+                profile, need.rule().above().metres(), flows ? who.from().metres() : Double.POSITIVE_INFINITY);
         for (Span asked : need.spans()) {
             for (Span without : off) {
                 double from_s = Math.max(asked.fromSeconds(), without.fromSeconds());
                 double to_s = Math.min(asked.toSeconds(), without.toSeconds());
-                if (to_s > from_s && who.from().compareTo(need.rule().above()) > 0) {
+                if (to_s > from_s && (!flows || who.from().compareTo(need.rule().above()) > 0)) {
                     gaps.add(new FlightPlan.Gap(who.name(), need.rule(), new Span(from_s, to_s)));
                 }
             }

@@ -125,6 +125,18 @@ class PlanningAFlightTest {
     }
 
     @Test
+    void aDeviceThatGivesNothingIsAGapWhereverOxygenIsAskedFor() {
+        FlightPlan plan = plan(request(List.of(Flights.crew("P1", new Flow.Constant(0.0))), List.of(TWO_LITRES), 0, 0));
+        assertThat(plan.covered()).isTrue();
+        assertThat(plan.gaps()).extracting(gap -> gap.rule().reference()).contains("14 CFR 91.211(a)(2)");
+        double above14000_s = plan.gaps().stream()
+                .filter(gap -> gap.rule().reference().equals("14 CFR 91.211(a)(2)"))
+                .mapToDouble(gap -> gap.span().seconds())
+                .sum();
+        assertThat(above14000_s).isCloseTo((10 + 120 + 8) * 60, within(1e-6));
+    }
+
+    @Test
     void badRequestsAreRefusedWithMeasuredAndLimit() {
         assertThat(problem(request(List.of(), List.of(TWO_LITRES), 0, 0)))
                 .isEqualTo(FlightOutcome.Problem.NO_OCCUPANTS);

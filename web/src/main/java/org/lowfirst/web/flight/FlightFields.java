@@ -173,7 +173,14 @@ final class FlightFields {
         @Nullable BigDecimal typed = reader.numberIfTyped(field);
         if (typed == null) {
             if (reader.empty(field)) {
-                reader.fault(field, words.of("fault.flight.empty"));
+                reader.fault(
+                        field,
+                        least > 0.0
+                                ? words.of(
+                                        "fault.flight.between",
+                                        now.figures().number(least, 0),
+                                        (now.figures().number(most, 0) + " " + unit).strip())
+                                : words.of("fault.flight.empty"));
             }
             return least;
         }
@@ -185,8 +192,7 @@ final class FlightFields {
                             "fault.flight.range",
                             reader.text(field),
                             now.figures().number(least, 0),
-                            now.figures().number(most, 0),
-                            unit));
+                            (now.figures().number(most, 0) + " " + unit).strip()));
         }
         return value;
     }

@@ -144,6 +144,10 @@ public final class Reader {
         if (text.isEmpty()) {
             return null;
         }
+        if (text.matches("-[0-9.]*[0-9]")) {
+            fault(field, words.of("fault.number.negative", text(field)));
+            return null;
+        }
         if (text(field).matches("[1-9][0-9]{0,2},[0-9]{3}")) {
             fault(field, words.of("fault.number.two-ways", text(field)));
             return null;

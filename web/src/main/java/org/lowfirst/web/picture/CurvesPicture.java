@@ -24,14 +24,14 @@ public record CurvesPicture(List<Curve> curves, Wording words) {
     /** What is more times the least than this is shown at the upper edge, with its number. */
     private static final double FARTHEST = 2.5;
 
-    private static final int SHAPES = 4;
+    private static final int SHAPES = 5;
 
     public CurvesPicture {
         curves = List.copyOf(curves);
     }
 
     /**
-     * @param looks 0 to 3 for a way, its shape and dash; negative for a limit that is only drawn as a line
+     * @param looks 0 to 4 for a way, its shape and dash; negative for a limit that is only drawn as a line
      * @param points by count
      */
     public record Curve(String name, int looks, List<Point> points) {
@@ -124,8 +124,16 @@ public record CurvesPicture(List<Curve> curves, Wording words) {
             case 0 -> svg.rounded("dark", x - DOT, y - DOT, 2 * DOT, 2 * DOT, DOT);
             case 1 -> svg.rect("left", x - DOT, y - DOT, 2 * DOT, 2 * DOT);
             case 2 -> svg.path("gain", triangle(x, y));
-            default -> svg.path("given", triangle(x, y));
+            case 3 -> svg.path("given", triangle(x, y));
+            default -> svg.path("dark", diamond(x, y));
         }
+    }
+
+    private static String diamond(double x, double y) {
+        double reach = DOT + 1.0;
+        return "M" + Svg.number(x) + ' ' + Svg.number(y - reach) + 'L' + Svg.number(x + reach) + ' ' + Svg.number(y)
+                + 'L' + Svg.number(x) + ' ' + Svg.number(y + reach) + 'L' + Svg.number(x - reach) + ' ' + Svg.number(y)
+                + 'Z';
     }
 
     private static String triangle(double x, double y) {

@@ -58,6 +58,7 @@ final class StudyFields {
             Map.entry("highest delivered reading", "full"),
             Map.entry("price of a supply", "content"),
             Map.entry("rent for a day", "rent"),
+            Map.entry("residual", "residual"),
             Map.entry("inlet", "inlet"),
             Map.entry("price of the booster", "booster"),
             Map.entry("price of a boosted fill", "boosted"));
@@ -118,11 +119,16 @@ final class StudyFields {
         if (past.uses().isEmpty()) {
             reader.fault("form", words.of("fault.no-bottles"));
         }
+        @Nullable StatedPressure residual = reader.pressureIfTyped("residual");
+        if (residual == null && chosen(StudyHabit.RESIDUAL) && reader.empty("residual")) {
+            reader.fault("residual", words.of("fault.study.residual"));
+        }
         if (volume == null || full == null || !reader.form().sound()) {
             return null;
         }
         SupplyKind supply = new SupplyKind("supply", volume.volume(), full.gauge(), content, rent);
-        List<Alternative> alternatives = alternatives(from, to, supply, booster);
+        List<Alternative> alternatives =
+                alternatives(from, to, supply, booster, residual == null ? GaugePressure.ZERO : residual.gauge());
         if (alternatives.isEmpty()) {
             reader.fault("form", words.of("fault.study.habits"));
             return null;
@@ -146,10 +152,11 @@ final class StudyFields {
                 new Extent(years, WARM_UP_YEARS, runs, SEED));
     }
 
-    private List<Alternative> alternatives(int from, int to, SupplyKind supply, @Nullable Booster booster) {
+    private List<Alternative> alternatives(
+            int from, int to, SupplyKind supply, @Nullable Booster booster, GaugePressure residual) {
         List<Alternative> ways = new ArrayList<>();
         for (StudyHabit habit : StudyHabit.values()) {
-            if (habit == StudyHabit.BOOSTER ? booster == null : !"yes".equals(reader.text(habit.field()))) {
+            if (habit == StudyHabit.BOOSTER ? booster == null : !chosen(habit)) {
                 continue;
             }
             for (int size = Math.max(from, habit.least()); size <= to; size++) {
@@ -157,6 +164,7 @@ final class StudyFields {
                     case ONE, BOOSTER -> ExchangeHabit.oneAtATime();
                     case PAIRS -> ExchangeHabit.inPairs();
                     case EARLY -> ExchangeHabit.whenTheTopCannotFinish(1);
+                    case RESIDUAL -> ExchangeHabit.atResidual(residual, 1);
                 };
                 ways.add(new Alternative(
                         habit.nameOf(words, size),
@@ -168,6 +176,10 @@ final class StudyFields {
             }
         }
         return ways;
+    }
+
+    private boolean chosen(StudyHabit habit) {
+        return "yes".equals(reader.text(habit.field()));
     }
 
     private @Nullable Booster booster() {

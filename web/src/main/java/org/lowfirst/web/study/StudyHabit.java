@@ -8,6 +8,7 @@ enum StudyHabit {
     ONE(1, 0),
     PAIRS(2, 1),
     EARLY(1, 2),
+    RESIDUAL(1, 4),
     BOOSTER(1, 3);
 
     /** Largest bank that can be asked for here; the command takes more. */

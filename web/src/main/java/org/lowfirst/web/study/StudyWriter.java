@@ -142,6 +142,9 @@ final class StudyWriter {
         if (way.habit().when() == When.THE_NEXT_MIGHT_FAIL) {
             return StudyHabit.EARLY;
         }
+        if (way.habit().when() == When.LOWEST_AT_RESIDUAL) {
+            return StudyHabit.RESIDUAL;
+        }
         return way.habit().together() == 2 ? StudyHabit.PAIRS : StudyHabit.ONE;
     }
 
