@@ -184,6 +184,8 @@ final class AheadPagesTest {
         assertThat(text(result))
                 .contains("Cheapest per fill: bank of", "10 runs of 2 years", "What is not in the cost");
         assertThat(result.document().select("svg.picture[role=img]")).hasSize(3);
+        assertThat(result.document().select("svg.picture").get(1).text()).doesNotContain("\u2191");
+        assertThat(result.document().select("svg.picture").get(2).text()).doesNotContain("\u2191");
         assertThat(browser.get(URI.create(address + ".csv")).document().wholeText())
                 .startsWith("alternative,bank_size,");
         Page change = browser.follow(result.find("a[href*='/study?']"));

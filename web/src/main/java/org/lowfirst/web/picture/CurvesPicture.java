@@ -8,10 +8,11 @@ import java.util.Locale;
  * Draws numbers against a count (1, 2, 3, ...): one curve for each way, told apart by dash and by the shape of its points, with the
  * interval of each point where one is known.
  *
- * @param curves at most four, at least one with a point
+ * @param curves at most five and a limit, at least one with a point
+ * @param whole whether the scale reaches to the largest number; if not, one far above the least stands at the upper edge
  * @param words the few words in the picture
  */
-public record CurvesPicture(List<Curve> curves, Wording words) {
+public record CurvesPicture(List<Curve> curves, boolean whole, Wording words) {
 
     private static final double WIDTH = 360;
     private static final double LEFT = 46;
@@ -64,8 +65,9 @@ public record CurvesPicture(List<Curve> curves, Wording words) {
                 .mapToDouble(Point::value)
                 .min()
                 .orElse(1.0);
-        double step = Ticks.step(Math.max(Math.min(most, FARTHEST * least), 1e-3));
-        double top = Math.max(step, Math.ceil(Math.min(most, FARTHEST * least) / step - 1e-9) * step);
+        double shown = whole || least <= 0.0 ? most : Math.min(most, FARTHEST * least);
+        double step = Ticks.step(Math.max(shown, 1e-3));
+        double top = Math.max(step, Math.ceil(shown / step - 1e-9) * step);
         for (double tick = 0; tick <= top + step / 2; tick += step) {
             svg.line("grid", LEFT, y(tick, top), RIGHT, y(tick, top));
             svg.text("scale", LEFT - 8, y(tick, top) + 5, SMALL, "end", label(tick, step));

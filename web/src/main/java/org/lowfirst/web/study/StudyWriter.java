@@ -106,6 +106,7 @@ final class StudyWriter {
         String cheapest = result.cheapest();
         return new CurvesPicture(
                 curves,
+                false,
                 new CurvesPicture.Wording(
                         words.of("study.picture.cost.said", cheapest == null ? "-" : cheapest),
                         words.of("study.picture.cost"),
@@ -116,6 +117,7 @@ final class StudyWriter {
             StudyResult result, String title, String said, Function<AlternativeResult, @Nullable Point> point) {
         return new CurvesPicture(
                 byHabit(result, point),
+                true,
                 new CurvesPicture.Wording(words.of(said), title, words.of("study.picture.size")));
     }
 
