@@ -3,6 +3,7 @@ package org.lowfirst.app.ahead;
 import java.util.List;
 import java.util.Locale;
 import org.lowfirst.app.sheet.Paragraph;
+import org.lowfirst.planning.Chance;
 import org.lowfirst.planning.ahead.Band;
 import org.lowfirst.planning.ahead.DayAhead;
 import org.lowfirst.planning.ahead.Forecast;
@@ -42,10 +43,10 @@ public final class AheadSheet {
                 "Ordered today",
                 String.format(
                         Locale.ROOT,
-                        "the reserve is touched before the delivery with a chance of %d %%, a bottle cannot be finished"
-                                + " with one of %d %%.",
-                        Math.round(100.0 * forecast.order().chanceTooLate()),
-                        Math.round(100.0 * forecast.order().chanceEmpty())));
+                        "the reserve is touched before the delivery with a chance of %s %%, a bottle cannot be finished"
+                                + " with one of %s %%.",
+                        Chance.percent(forecast.order().chanceTooLate(), Locale.ENGLISH),
+                        Chance.percent(forecast.order().chanceEmpty(), Locale.ENGLISH)));
         picture();
         out.append("\nBehind the numbers\n");
         looked.notes().forEach(note -> out.append(Paragraph.of("  - ", note)));

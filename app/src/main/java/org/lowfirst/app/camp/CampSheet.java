@@ -4,6 +4,7 @@ import java.util.Locale;
 import org.lowfirst.app.sheet.Numerals;
 import org.lowfirst.app.sheet.Paragraph;
 import org.lowfirst.app.sheet.ShownReadings;
+import org.lowfirst.planning.Chance;
 import org.lowfirst.planning.ahead.Band;
 import org.lowfirst.planning.camp.CampOption;
 
@@ -46,7 +47,7 @@ public final class CampSheet {
                                     .toLitres()),
                     band(option.fillsMade()),
                     band(option.daysCovered()),
-                    String.format(Locale.ROOT, "%.0f %%", 100.0 * option.chanceAll())));
+                    Chance.percentDown(option.chanceAll(), Locale.ENGLISH) + " %"));
         }
         out.append(Paragraph.of(
                 "  ",

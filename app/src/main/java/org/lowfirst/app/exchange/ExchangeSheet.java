@@ -3,6 +3,7 @@ package org.lowfirst.app.exchange;
 import java.util.List;
 import java.util.Locale;
 import org.lowfirst.app.sheet.Paragraph;
+import org.lowfirst.planning.Chance;
 import org.lowfirst.planning.exchange.ExchangeOption;
 import org.lowfirst.planning.exchange.OrderAt;
 
@@ -47,7 +48,7 @@ public final class ExchangeSheet {
                     Locale.ROOT,
                     order,
                     at.fillsLeft() + (at.fillsLeft() == done.advice().orderAt() ? "  cheapest" : ""),
-                    String.format(Locale.ROOT, "%.0f %%", 100.0 * at.chanceMissed()),
+                    Chance.percent(at.chanceMissed(), Locale.ENGLISH) + " %",
                     money(at.gasCost()),
                     money(at.missedCost())));
         }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.lowfirst.planning.Chance;
 import org.lowfirst.planning.words.Phrases;
 
 /**
@@ -30,6 +31,6 @@ public record OrderAdvice(Alert alert, Optional<LocalDate> orderBy, double chanc
                         key,
                         Map.of(
                                 "date", orderBy.map(LocalDate::toString).orElse(""),
-                                "chance", Long.toString(Math.round(100 * chanceEmpty))));
+                                "chance", Chance.percent(chanceEmpty, language)));
     }
 }

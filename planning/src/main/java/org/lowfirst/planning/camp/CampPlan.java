@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import org.lowfirst.planning.Chance;
 import org.lowfirst.planning.ahead.Band;
 import org.lowfirst.planning.words.Phrases;
 
@@ -34,7 +35,7 @@ public record CampPlan(Band fillsWanted, List<CampOption> options, OptionalInt s
         String wanted = phrases.text("camp.wanted", Map.of("fills", fillsWanted.inWords(language)));
         Map<String, String> values = Map.of(
                 "supplies", Integer.toString(last.supplies()),
-                "chance", Long.toString(Math.round(100 * last.chanceAll())),
+                "chance", Chance.percentDown(last.chanceAll(), language),
                 "covered", last.daysCovered().inWords(language),
                 "days", Integer.toString(days));
         String key = supplies.isEmpty() ? "camp.not-enough" : last.supplies() == 1 ? "camp.take.one" : "camp.take.many";

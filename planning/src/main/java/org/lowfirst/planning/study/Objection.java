@@ -1,6 +1,7 @@
 package org.lowfirst.planning.study;
 
-import java.math.BigDecimal;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.Map;
 import org.lowfirst.gas.GaugePressure;
@@ -136,7 +137,7 @@ public sealed interface Objection {
         return value == Math.rint(value) && Math.abs(value) < 1e15
                 ? String.format(Locale.ROOT, "%,.0f", value)
                 : Math.abs(value) >= LEAST_PLAIN && Math.abs(value) < MOST_PLAIN
-                        ? BigDecimal.valueOf(value).toPlainString()
+                        ? new DecimalFormat("0.#########", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(value)
                         : Double.toString(value);
     }
 }

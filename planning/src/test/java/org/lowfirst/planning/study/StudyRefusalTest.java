@@ -109,7 +109,7 @@ final class StudyRefusalTest {
                         "The number of runs (1) must be 2 to 10,000,000."),
                 Arguments.of(
                         at(new BenchTemperature(Temperature.ofCelsius(-100), 60, 1, 0)),
-                        "The coldest bench temperature (113.14999999999998 K) must be 160 to 2,000 K."),
+                        "The coldest bench temperature (113.15 K) must be 160 to 2,000 K."),
                 Arguments.of(
                         at(new BenchTemperature(new Temperature(10), 0, 1, 0)),
                         "The mean bench temperature (-263 C) must be"),

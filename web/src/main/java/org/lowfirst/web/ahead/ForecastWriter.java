@@ -7,6 +7,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.lowfirst.planning.Chance;
 import org.lowfirst.planning.ahead.Band;
 import org.lowfirst.planning.ahead.DayAhead;
 import org.lowfirst.planning.ahead.Forecast;
@@ -47,8 +48,8 @@ final class ForecastWriter {
                 ForecastPages.pressing(order.alert()),
                 words.of(
                         "forecast.today",
-                        Math.round(100 * order.chanceTooLate()),
-                        Math.round(100 * order.chanceEmpty())),
+                        Chance.percent(order.chanceTooLate(), language),
+                        Chance.percent(order.chanceEmpty(), language)),
                 words.of("forecast.week", now.figures().number(forecast.fillsPerWeek(), 1)),
                 forecast.knowledge().inWords(language),
                 picture(forecast),

@@ -2,6 +2,7 @@ package org.lowfirst.web.ahead;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lowfirst.planning.Chance;
 import org.lowfirst.planning.exchange.ExchangeAdvice;
 import org.lowfirst.planning.exchange.ExchangeOption;
 import org.lowfirst.planning.exchange.OrderAt;
@@ -84,7 +85,7 @@ final class SendBackWriter {
     private OrderLine order(OrderAt at, int best) {
         return new OrderLine(
                 Integer.toString(at.fillsLeft()),
-                words.of("send-back.percent", Math.round(100 * at.chanceMissed())),
+                words.of("send-back.percent", Chance.percent(at.chanceMissed(), words.locale())),
                 money(at.cost()),
                 at.fillsLeft() == best);
     }

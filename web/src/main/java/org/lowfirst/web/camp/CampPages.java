@@ -9,6 +9,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.outlook.AskingAhead;
 import org.lowfirst.app.outlook.PastUse;
+import org.lowfirst.planning.Chance;
 import org.lowfirst.planning.ahead.Band;
 import org.lowfirst.planning.camp.CampOption;
 import org.lowfirst.planning.camp.CampOutcome;
@@ -164,7 +165,10 @@ public final class CampPages {
     }
 
     private static String percent(BenchNow now, CampOption option) {
-        return now.words().of("send-back.percent", Math.round(100 * option.chanceAll()));
+        return now.words()
+                .of(
+                        "send-back.percent",
+                        Chance.percentDown(option.chanceAll(), now.words().locale()));
     }
 
     private static String band(BenchNow now, Band band) {
