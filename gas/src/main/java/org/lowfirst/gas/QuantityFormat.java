@@ -1,7 +1,5 @@
 package org.lowfirst.gas;
 
-import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 
 /**
@@ -13,21 +11,14 @@ import java.util.Locale;
  */
 public final class QuantityFormat {
 
-    private static final char NARROW_SPACE = '\u202f';
+    private final Digits digits;
 
-    private final DecimalFormatSymbols symbols;
-
-    private QuantityFormat(DecimalFormatSymbols symbols) {
-        this.symbols = symbols;
+    private QuantityFormat(Digits digits) {
+        this.digits = digits;
     }
 
     public static QuantityFormat of(Locale locale) {
-        DecimalFormatSymbols symbols = new DecimalFormatSymbols(locale);
-        boolean decimalComma = symbols.getDecimalSeparator() == ',';
-        DecimalFormatSymbols ours = new DecimalFormatSymbols(Locale.ROOT);
-        ours.setDecimalSeparator(decimalComma ? ',' : '.');
-        ours.setGroupingSeparator(decimalComma ? NARROW_SPACE : ',');
-        return new QuantityFormat(ours);
+        return new QuantityFormat(Digits.in(locale));
     }
 
     /** "2,020 psi", "151 bar"; gauge. */
@@ -78,8 +69,6 @@ public final class QuantityFormat {
 
     private String number(double value, double step) {
         int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
-        DecimalFormat format = new DecimalFormat("#,##0" + (decimals > 0 ? "." + "0".repeat(decimals) : ""), symbols);
-        double rounded = Math.rint(value / step) * step;
-        return format.format(rounded == 0.0 ? 0.0 : rounded);
+        return digits.of(Math.rint(value / step) * step, decimals);
     }
 }

@@ -1,8 +1,8 @@
 package org.lowfirst.planning;
 
-import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import org.lowfirst.gas.AbsolutePressure;
+import org.lowfirst.gas.Digits;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.Temperature;
@@ -17,8 +17,6 @@ import org.lowfirst.planning.words.Phrases;
  * @param language of the sentences; numbers have a decimal comma and narrow spaces where it has
  */
 public record ShownUnits(PressureUnit pressure, TemperatureUnit temperature, VolumeUnit volume, Locale language) {
-
-    private static final char NARROW_SPACE = '\u202f';
 
     /** In English. */
     public ShownUnits(PressureUnit pressure, TemperatureUnit temperature, VolumeUnit volume) {
@@ -67,7 +65,7 @@ public record ShownUnits(PressureUnit pressure, TemperatureUnit temperature, Vol
 
     public String show(Volume value) {
         String digits = Float.toString((float) value.to(volume)).replaceFirst("\\.0$", "");
-        return localized(digits) + " " + volume.symbol();
+        return Digits.in(language).written(digits) + " " + volume.symbol();
     }
 
     /** To 1 bar, 1 psi, 1 kPa or 0.01 MPa. */
@@ -81,13 +79,6 @@ public record ShownUnits(PressureUnit pressure, TemperatureUnit temperature, Vol
 
     /** A number with digits set apart and its decimals as the language writes them. */
     public String number(double value, int digits) {
-        String text = String.format(Locale.ROOT, "%,." + digits + "f", value);
-        return text.equals("-0") ? "0" : localized(text);
-    }
-
-    private String localized(String number) {
-        return DecimalFormatSymbols.getInstance(language).getDecimalSeparator() == ','
-                ? number.replace(',', NARROW_SPACE).replace('.', ',')
-                : number;
+        return Digits.in(language).of(value, digits);
     }
 }

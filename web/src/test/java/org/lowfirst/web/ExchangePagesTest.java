@@ -125,8 +125,8 @@ final class ExchangePagesTest {
     @Test
     void oneThatIsOffGoesOnWithTheNewcomerWhenever() {
         off(residual(begin(), "44"));
-        site.waitMinutes(600);
         assertThat(plan().text()).contains("Supply P is being exchanged: its line may stand open.");
+        site.waitMinutes(600);
         assertThat(open("/exchange/s-P").find("h1").text()).isEqualTo("In the place of P");
         assertThat(open("/bank").document().text()).contains("Supply P is being exchanged.");
     }

@@ -56,6 +56,13 @@ final class Site implements AutoCloseable {
         return site;
     }
 
+    /** The demo bench with its half year. */
+    static Site withDemo(Path directory) {
+        Site site = over(directory);
+        site.benches.loadingTheDemoBench().load();
+        return site;
+    }
+
     /** The same with a bank that cannot bring the bottle to its target, see {@link Sample}. */
     static Site withSampleThatCannotReach(Path directory) {
         Site site = over(directory);

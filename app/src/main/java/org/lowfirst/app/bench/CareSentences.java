@@ -38,8 +38,8 @@ final class CareSentences {
                     "group.described",
                     Map.of(
                             "group", f.group().name(),
-                            "floor", FactSentences.said(f.group().floor()),
-                            "wish", FactSentences.said(f.group().wish())));
+                            "floor", names.said(f.group().floor()),
+                            "wish", names.said(f.group().wish())));
         } else if (fact instanceof CareFact.GroupEnded f) {
             return names.say("group.ended", Map.of("group", f.group()));
         } else if (fact instanceof CareFact.BottleAssigned f) {

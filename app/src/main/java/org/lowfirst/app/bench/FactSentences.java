@@ -1,9 +1,11 @@
 package org.lowfirst.app.bench;
 
+import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.words.Wording;
+import org.lowfirst.gas.Digits;
 import org.lowfirst.station.AreaFact;
 import org.lowfirst.station.Bench;
 import org.lowfirst.station.BottleId;
@@ -195,7 +197,12 @@ final class FactSentences {
         return reading == null ? wording.text("unread", Map.of()) : said(reading.pressure());
     }
 
-    static String said(StatedQuantity quantity) {
-        return quantity.value().toPlainString() + " " + quantity.symbol();
+    String said(StatedQuantity quantity) {
+        return said(quantity.value()) + " " + quantity.symbol();
+    }
+
+    /** A number with the digits that were typed. */
+    String said(BigDecimal number) {
+        return Digits.in(wording.locale()).typed(number);
     }
 }

@@ -23,7 +23,7 @@ final class MoneySentences {
                     "rent.agreed",
                     Map.of(
                             "from", f.from().toString(),
-                            "perDay", FactSentences.said(f.rent().perDay())));
+                            "perDay", names.said(f.rent().perDay())));
         } else if (fact instanceof MoneyFact.RentBilled f) {
             return names.say(
                     "rent.billed",
@@ -32,7 +32,7 @@ final class MoneySentences {
                             "serial", f.line().serial(),
                             "from", f.line().from().toString(),
                             "to", f.line().to().toString(),
-                            "amount", FactSentences.said(f.line().amount())));
+                            "amount", names.said(f.line().amount())));
         } else if (fact instanceof MoneyFact.MonthClosed f) {
             return names.say("month.closed", Map.of("month", f.month().toString(), "by", f.by()));
         }
@@ -45,10 +45,10 @@ final class MoneySentences {
                 "tariff.set." + tariff.unit().name().toLowerCase(Locale.ROOT),
                 Map.of(
                         "from", f.from().toString(),
-                        "perUnit", tariff.prices().perUnit().toPlainString(),
-                        "perFill", tariff.prices().perFill().toPlainString(),
-                        "minimum", tariff.prices().minimum().toPlainString(),
-                        "guests", tariff.prices().guestPercent().toPlainString(),
+                        "perUnit", names.said(tariff.prices().perUnit()),
+                        "perFill", names.said(tariff.prices().perFill()),
+                        "minimum", names.said(tariff.prices().minimum()),
+                        "guests", names.said(tariff.prices().guestPercent()),
                         "currency", tariff.currency()));
     }
 
@@ -61,6 +61,6 @@ final class MoneySentences {
                         "kind", names.say(kind, Map.of()),
                         "day", cost.day().toString(),
                         "serial", serial == null ? "" : serial,
-                        "amount", FactSentences.said(cost.amount())));
+                        "amount", names.said(cost.amount())));
     }
 }

@@ -23,7 +23,7 @@ final class SessionSentences {
                             Map.of(
                                     "bottle", names.name(wish.bottle()),
                                     "before", names.said(wish.before()),
-                                    "target", FactSentences.said(wish.target())))));
+                                    "target", names.said(wish.target())))));
             return names.say("session.begun", Map.of("bottles", String.join("; ", bottles)));
         } else if (fact instanceof SessionFact.SessionPlanned f) {
             Set<FillId> bottles = new LinkedHashSet<>();
@@ -53,6 +53,6 @@ final class SessionSentences {
             return "";
         }
         PlannedStage first = f.stages().get(0);
-        return names.name(first.supply()) + " " + FactSentences.said(first.until());
+        return names.name(first.supply()) + " " + names.said(first.until());
     }
 }

@@ -5,6 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Map;
 import org.lowfirst.app.words.Wording;
+import org.lowfirst.gas.Digits;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.QuantityFormat;
 import org.lowfirst.station.Units;
@@ -78,11 +79,8 @@ final class MeasureWords {
     private String exact(GaugePressure pressure) {
         return switch (units.pressure()) {
             case BAR, PSI ->
-                String.format(
-                        locale,
-                        "%,.0f %s",
-                        pressure.to(units.pressure()),
-                        units.pressure().symbol());
+                Digits.in(locale).of(pressure.to(units.pressure()), 0) + " "
+                        + units.pressure().symbol();
             case KILOPASCAL, MEGAPASCAL -> figures.pressure(pressure, units.pressure());
         };
     }

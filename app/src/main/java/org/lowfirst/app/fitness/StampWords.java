@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.words.Wording;
+import org.lowfirst.gas.Digits;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.QuantityFormat;
@@ -21,18 +22,18 @@ import org.lowfirst.station.stamp.Stamp;
 /** Says what each part of a stamp means. */
 public final class StampWords {
 
-    private final Locale locale;
     private final Wording words;
     private final Wording stamp;
     private final DateTimeFormatter months;
     private final QuantityFormat figures;
+    private final Digits digits;
 
     public StampWords(Locale locale) {
-        this.locale = locale;
         this.words = Wording.of(StampWords.class, locale);
         this.stamp = Wording.of(Stamp.class, locale);
         this.months = DateTimeFormatter.ofPattern("MMM yyyy", locale);
         this.figures = QuantityFormat.of(locale);
+        this.digits = Digits.in(locale);
     }
 
     public StampInWords of(Stamp read) {
@@ -96,11 +97,11 @@ public final class StampWords {
         } else if (meaning instanceof Meaning.WaterVolume m) {
             return figures.waterVolume(m.volume(), VolumeUnit.LITRE);
         } else if (meaning instanceof Meaning.EmptyMass m) {
-            return String.format(locale, "%.1f kg", m.mass().kilograms());
+            return digits.of(m.mass().kilograms(), 1) + " kg";
         } else if (meaning instanceof Meaning.WallThickness m) {
-            return String.format(locale, "%.1f mm", m.millimetres());
+            return digits.of(m.millimetres(), 1) + " mm";
         } else if (meaning instanceof Meaning.ElasticExpansion m) {
-            return String.format(locale, "%.1f cm3", m.cubicCentimetres());
+            return digits.of(m.cubicCentimetres(), 1) + " cm3";
         }
         return mark(meaning);
     }
@@ -160,7 +161,7 @@ public final class StampWords {
     }
 
     private String pressure(GaugePressure pressure) {
-        return String.format(
-                locale, "%,.0f psi, %,.0f bar", pressure.to(PressureUnit.PSI), pressure.to(PressureUnit.BAR));
+        return digits.of(pressure.to(PressureUnit.PSI), 0) + " psi, " + digits.of(pressure.to(PressureUnit.BAR), 0)
+                + " bar";
     }
 }

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.words.Wording;
+import org.lowfirst.gas.Digits;
 import org.lowfirst.planning.ShownUnits;
 import org.lowfirst.planning.contents.ReadingOutcome;
 import org.lowfirst.planning.warm.WarmRefusalWords;
@@ -54,15 +55,15 @@ final class Problems {
         } else if (refusal instanceof WarmRefusal.PressureOutOfRange r) {
             return units.show(r.measured());
         } else if (refusal instanceof WarmRefusal.NumberOutOfRange r) {
-            return number(r.measured(), r.unit());
+            return number(r.measured(), r.unit(), units.language());
         } else if (refusal instanceof WarmRefusal.MustRise r) {
             return units.show(r.measured());
         } else if (refusal instanceof WarmRefusal.SequenceFalls r) {
             return units.show(r.measured());
         } else if (refusal instanceof WarmRefusal.TimeGoesBack r) {
-            return number(r.measured_s(), "s");
+            return number(r.measured_s(), "s", units.language());
         }
-        return refusal instanceof WarmRefusal.NotReachable r ? number(r.best(), r.unit()) : null;
+        return refusal instanceof WarmRefusal.NotReachable r ? number(r.best(), r.unit(), units.language()) : null;
     }
 
     private static @Nullable String limit(WarmRefusal refusal, ShownUnits units) {
@@ -73,23 +74,23 @@ final class Problems {
             boolean low = r.measured().compareTo(r.lowest()) < 0;
             return units.show(low ? r.lowest() : r.highest());
         } else if (refusal instanceof WarmRefusal.NumberOutOfRange r) {
-            return number(r.measured() < r.lowest() ? r.lowest() : r.highest(), r.unit());
+            return number(r.measured() < r.lowest() ? r.lowest() : r.highest(), r.unit(), units.language());
         } else if (refusal instanceof WarmRefusal.MustRise r) {
             return units.show(r.mustBeAbove());
         } else if (refusal instanceof WarmRefusal.SequenceFalls r) {
             return units.show(r.before());
         } else if (refusal instanceof WarmRefusal.TimeGoesBack r) {
-            return number(r.before_s(), "s");
+            return number(r.before_s(), "s", units.language());
         }
-        return refusal instanceof WarmRefusal.NotReachable r ? number(r.wanted(), r.unit()) : null;
+        return refusal instanceof WarmRefusal.NotReachable r ? number(r.wanted(), r.unit(), units.language()) : null;
     }
 
     /** @param what what was read, as people call it */
     Problem of(ReadingOutcome.Refused refused, String what) {
         String code = refused.rule().name().toLowerCase(Locale.ROOT).replace('_', '-');
         boolean valued = !refused.unit().isEmpty() && !refused.unit().startsWith("s ");
-        String measured = valued ? number(refused.measured(), refused.unit()) : null;
-        String limit = valued ? number(refused.limit(), refused.unit()) : null;
+        String measured = valued ? number(refused.measured(), refused.unit(), wording.locale()) : null;
+        String limit = valued ? number(refused.limit(), refused.unit(), wording.locale()) : null;
         String advice = refused.advice().name().toLowerCase(Locale.ROOT).replace('_', '-');
         return new Problem(
                 code,
@@ -116,8 +117,8 @@ final class Problems {
                 null);
     }
 
-    private static String number(double value, String unit) {
+    private static String number(double value, String unit, Locale language) {
         String digits = String.format(Locale.ROOT, "%.2f", value).replaceFirst("\\.?0+$", "");
-        return digits + " " + unit;
+        return Digits.in(language).written(digits) + " " + unit;
     }
 }

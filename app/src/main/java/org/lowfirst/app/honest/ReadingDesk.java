@@ -1,8 +1,8 @@
 package org.lowfirst.app.honest;
 
-import java.util.Locale;
 import java.util.Map;
 import org.lowfirst.app.words.Wording;
+import org.lowfirst.gas.Digits;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.Temperature;
@@ -111,7 +111,7 @@ final class ReadingDesk {
     /** A small pressure difference: to a tenth of a bar, to a psi. */
     String fine(GaugePressure difference) {
         PressureUnit unit = units().pressure();
-        String digits = unit == PressureUnit.BAR ? "%.1f" : unit == PressureUnit.MEGAPASCAL ? "%.2f" : "%.0f";
-        return String.format(Locale.ROOT, digits, difference.to(unit)) + " " + unit.symbol();
+        int digits = unit == PressureUnit.BAR ? 1 : unit == PressureUnit.MEGAPASCAL ? 2 : 0;
+        return Digits.in(wording.locale()).of(difference.to(unit), digits) + " " + unit.symbol();
     }
 }

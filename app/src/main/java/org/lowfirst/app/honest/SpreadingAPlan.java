@@ -112,13 +112,13 @@ public final class SpreadingAPlan {
         double within = spread.within95().to(unit);
         return within <= 0.0
                 ? expected
-                : wording.text("spread.within", Map.of("expected", expected, "within", rounded(within, unit)));
+                : wording.text("spread.within", Map.of("expected", expected, "within", rounded(within, units)));
     }
 
-    private static String rounded(double value, PressureUnit unit) {
-        return unit == PressureUnit.MEGAPASCAL
-                ? String.format(Locale.ROOT, "%.2f", value)
-                : String.format(Locale.ROOT, "%.0f", Math.max(1.0, Math.ceil(value)));
+    private static String rounded(double value, ShownUnits units) {
+        return units.pressure() == PressureUnit.MEGAPASCAL
+                ? units.number(value, 2)
+                : units.number(Math.max(1.0, Math.ceil(value)), 0);
     }
 
     private String fillsLeft(FillSpread spread, ShownUnits units) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.lowfirst.app.words.Wording;
+import org.lowfirst.gas.Digits;
 import org.lowfirst.gas.EquationOfState;
 import org.lowfirst.gas.ReferenceCondition;
 import org.lowfirst.planning.ShownUnits;
@@ -58,7 +59,7 @@ record VerdictSentences(
         values.put("shown", units.show(e.shown()));
         values.put("missing", volume(Math.abs(e.missing_mol())));
         values.put("within", volume(2.0 * e.standardDeviation_mol()));
-        values.put("percent", String.format(Locale.ROOT, "%.1f", 100.0 * Math.abs(e.share())));
+        values.put("percent", units.number(100.0 * Math.abs(e.share()), 1));
         values.put("near", units.show(e.near()));
         values.put("chance", chance(verdict.chanceOfNoise(), wording));
         return values;
@@ -78,8 +79,7 @@ record VerdictSentences(
         }
         double in = 1.0 / chance;
         double scale = Math.pow(10.0, Math.max(0.0, Math.floor(Math.log10(in)) - 1.0));
-        return wording.text(
-                "chance", Map.of("in", String.format(wording.locale(), "%,.0f", Math.round(in / scale) * scale)));
+        return wording.text("chance", Map.of("in", Digits.in(wording.locale()).of(Math.round(in / scale) * scale, 0)));
     }
 
     static String key(String name) {

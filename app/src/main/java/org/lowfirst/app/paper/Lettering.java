@@ -1,8 +1,6 @@
 package org.lowfirst.app.paper;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.text.DecimalFormatSymbols;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -12,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.words.Wording;
+import org.lowfirst.gas.Digits;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.QuantityFormat;
@@ -94,8 +93,7 @@ final class Lettering {
     }
 
     String number(BigDecimal value) {
-        BigDecimal plain = value.stripTrailingZeros();
-        return separated((plain.scale() < 0 ? plain.setScale(0, RoundingMode.UNNECESSARY) : plain).toPlainString());
+        return Digits.in(locale).plain(value);
     }
 
     String full(Instant at) {
@@ -133,6 +131,6 @@ final class Lettering {
     }
 
     private String separated(String plain) {
-        return plain.replace('.', DecimalFormatSymbols.getInstance(locale).getDecimalSeparator());
+        return Digits.in(locale).written(plain);
     }
 }

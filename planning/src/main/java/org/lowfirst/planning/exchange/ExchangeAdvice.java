@@ -57,8 +57,8 @@ public record ExchangeAdvice(
                         "days", String.format(Locale.ROOT, "%.0f", daysUntilOrder()),
                         "which", names(phrases, best.supplies()),
                         "later", names(phrases, later),
-                        "above", money(best.aboveBest()),
-                        "worth", money(best.worthReturned()),
+                        "above", units.number(best.aboveBest(), 2),
+                        "worth", units.number(best.worthReturned(), 2),
                         "fills", best.fillsLeft().inWords(units)));
     }
 
@@ -66,10 +66,6 @@ public record ExchangeAdvice(
         return names.size() == 1
                 ? names.get(0)
                 : phrases.text("two-names", Map.of("first", names.get(0), "second", names.get(1)));
-    }
-
-    private static String money(double value) {
-        return String.format(Locale.ROOT, "%.2f", value);
     }
 
     private static String fills(Phrases phrases, int number) {

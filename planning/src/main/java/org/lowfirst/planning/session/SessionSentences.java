@@ -136,18 +136,12 @@ final class SessionSentences {
     }
 
     private String pressure(GaugePressure pressure) {
-        return String.format(
-                Locale.ROOT,
-                "%,.0f %s",
-                pressure.to(units.pressure()),
-                units.pressure().symbol());
+        return units.number(pressure.to(units.pressure()), 0) + " "
+                + units.pressure().symbol();
     }
 
     private String roundedDown(GaugePressure pressure) {
-        return String.format(
-                Locale.ROOT,
-                "%,.0f %s",
-                Math.floor(pressure.to(units.pressure())),
-                units.pressure().symbol());
+        return units.number(Math.floor(pressure.to(units.pressure())), 0) + " "
+                + units.pressure().symbol();
     }
 }

@@ -2,6 +2,7 @@ package org.lowfirst.planning.warm;
 
 import java.util.Locale;
 import java.util.Map;
+import org.lowfirst.gas.Digits;
 import org.lowfirst.planning.ShownUnits;
 import org.lowfirst.planning.words.Phrases;
 import org.lowfirst.transfer.warm.WarmRefusal;
@@ -101,8 +102,8 @@ public final class WarmRefusalWords {
                 RANGE, Map.of("what", phrases.noun(what), "measured", measured, "lowest", lowest, "highest", highest));
     }
 
-    private static String number(double value) {
-        String text = String.format(Locale.ROOT, "%,.2f", value);
-        return text.replaceFirst("\\.?0+$", "");
+    private String number(double value) {
+        return Digits.in(units.language())
+                .written(String.format(Locale.ROOT, "%,.2f", value).replaceFirst("\\.?0+$", ""));
     }
 }

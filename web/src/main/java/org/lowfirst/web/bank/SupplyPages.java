@@ -166,7 +166,7 @@ public final class SupplyPages {
         fields.put("name", details.name());
         fields.put("serial", details.serial() == null ? "" : details.serial());
         fields.put("marked", now.figures().toType(details.servicePressure()));
-        fields.putAll(VolumeFields.filled(details.waterVolume()));
+        fields.putAll(VolumeFields.filled(details.waterVolume(), now.figures()));
         return Form.with(fields);
     }
 

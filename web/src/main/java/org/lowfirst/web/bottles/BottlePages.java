@@ -160,7 +160,7 @@ public final class BottlePages {
         fields.put("marked", now.figures().toType(details.servicePressure()));
         @Nullable StatedPressure usual = details.usualTarget();
         fields.put("usual", usual == null ? "" : now.figures().toType(usual));
-        fields.putAll(VolumeFields.filled(details.waterVolume()));
+        fields.putAll(VolumeFields.filled(details.waterVolume(), now.figures()));
         return Form.with(fields);
     }
 

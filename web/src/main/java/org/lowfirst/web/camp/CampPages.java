@@ -77,7 +77,7 @@ public final class CampPages {
         Map<String, String> fields = new HashMap<>(typed);
         fields.putIfAbsent("days", "7");
         fields.putIfAbsent("pilots", "6");
-        fields.putIfAbsent("fills", "0.5");
+        fields.putIfAbsent("fills", now.figures().toType(new BigDecimal("0.5")));
         fields.putIfAbsent("flyable", "70");
         fields.putIfAbsent("chance", "90");
         fields.putIfAbsent(

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.gas.Digits;
 import org.lowfirst.gas.Evaluated;
 import org.lowfirst.gas.Nameplate;
 import org.lowfirst.gas.Oxygen;
@@ -23,6 +24,7 @@ import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedVolume;
 import org.lowfirst.station.VolumeBasis;
 import org.lowfirst.station.WaterVolume;
+import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.form.Reader;
 import org.lowfirst.web.words.Words;
 
@@ -54,8 +56,7 @@ public final class VolumeFields {
                                         "size",
                                         size.label(),
                                         span(size),
-                                        size.servicePressure().value().toPlainString()
-                                                + " "
+                                        written(size.servicePressure().value()) + " "
                                                 + size.servicePressure().symbol())))
                 .toList();
     }
@@ -82,16 +83,12 @@ public final class VolumeFields {
     }
 
     /** What the fields hold for a volume that is known. */
-    public static Map<String, String> filled(WaterVolume volume) {
+    public static Map<String, String> filled(WaterVolume volume, Figures figures) {
         String source = volume.source() == null ? "" : volume.source();
         return switch (volume.basis()) {
             case CATALOGUE -> Map.of("size", source);
             case NAMEPLATE -> Map.of("nameplate", source);
-            case STAMPED, MEASURED ->
-                Map.of(
-                        "volume",
-                        volume.stated().value().toPlainString() + " "
-                                + volume.stated().symbol());
+            case STAMPED, MEASURED -> Map.of("volume", figures.toType(volume.stated()));
         };
     }
 
@@ -139,9 +136,13 @@ public final class VolumeFields {
                 size.waterVolume().lowest().unit());
     }
 
+    private String written(BigDecimal number) {
+        return Digits.in(words.get().locale()).typed(number);
+    }
+
     private String span(Size size) {
-        String lowest = size.waterVolume().lowest().value().toPlainString();
-        String highest = size.waterVolume().highest().value().toPlainString();
+        String lowest = written(size.waterVolume().lowest().value());
+        String highest = written(size.waterVolume().highest().value());
         return lowest.equals(highest) ? lowest : words.get().of("size.span", lowest, highest);
     }
 }

@@ -70,7 +70,8 @@ final class ExchangeWriter {
                         reads,
                         gas,
                         now.gasCondition(),
-                        paid.amount().toPlainString() + " " + paid.currency().getCurrencyCode());
+                        Figures.number(paid.amount(), words.locale()) + " "
+                                + paid.currency().getCurrencyCode());
     }
 
     ExchangeDonePage done(Supply left, Supply newcomer, BankView view) {

@@ -54,7 +54,7 @@ final class NewcomerForm {
     Form blank(BenchNow now, Supply left) {
         SupplyDetails details = left.details();
         Delivery delivery = now.bench().stand().delivery(left.id());
-        Map<String, String> fields = new HashMap<>(VolumeFields.filled(details.waterVolume()));
+        Map<String, String> fields = new HashMap<>(VolumeFields.filled(details.waterVolume(), now.figures()));
         fields.put("marked", now.figures().toType(details.servicePressure()));
         if (!delivery.equals(Delivery.UNSAID)) {
             fields.put("supplier", DeliveryFields.filled(delivery).getOrDefault("supplier", ""));

@@ -2,14 +2,15 @@ package org.lowfirst.web.figures;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.text.DecimalFormatSymbols;
 import java.util.Locale;
+import org.lowfirst.gas.Digits;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.QuantityFormat;
 import org.lowfirst.gas.Temperature;
 import org.lowfirst.gas.Volume;
 import org.lowfirst.station.StatedPressure;
+import org.lowfirst.station.StatedQuantity;
 import org.lowfirst.station.StatedVolume;
 import org.lowfirst.station.Units;
 
@@ -18,8 +19,6 @@ public final class Figures {
 
     /** How digits are grouped in English. */
     public static final Locale LOCALE = Locale.ENGLISH;
-
-    private static final char NARROW_SPACE = '\u202f';
 
     private final Units units;
     private final QuantityFormat format;
@@ -47,16 +46,12 @@ public final class Figures {
 
     /** The same in any language. */
     public static String number(double value, int decimals, Locale locale) {
-        return localized(String.format(Locale.ROOT, "%,." + decimals + "f", value), locale);
+        return Digits.in(locale).of(value, decimals);
     }
 
     /** The same of a number kept exactly, with all its decimals. */
     public static String number(BigDecimal value, Locale locale) {
-        return localized(String.format(Locale.ROOT, "%,." + Math.max(0, value.scale()) + "f", value), locale);
-    }
-
-    private static String localized(String text, Locale locale) {
-        return decimalComma(locale) ? text.replace(',', NARROW_SPACE).replace('.', ',') : text;
+        return Digits.in(locale).of(value);
     }
 
     /** Unit of pressure of the bench. */
@@ -104,7 +99,7 @@ public final class Figures {
         return format.freeVolume(volume, units.volume());
     }
 
-    /** The number of a gauge pressure as it would be typed into a field: ungrouped, with a point. */
+    /** The number of a gauge pressure as it would be typed into a field: ungrouped. */
     public String toType(GaugePressure pressure) {
         return rounded(pressure, RoundingMode.HALF_EVEN);
     }
@@ -118,7 +113,7 @@ public final class Figures {
     public String within(GaugePressure halfWidth) {
         BigDecimal step = stepOf(units.pressure());
         BigDecimal steps = BigDecimal.valueOf(halfWidth.to(units.pressure())).divide(step, 0, RoundingMode.CEILING);
-        return plain(steps.max(BigDecimal.ONE).multiply(step));
+        return localized(steps.max(BigDecimal.ONE).multiply(step));
     }
 
     /** A rise of the gauge a minute in the bench's unit, without it: one decimal for bar, whole for psi and kPa. */
@@ -129,7 +124,7 @@ public final class Figures {
     /** A rise [Pa/s] as it would be typed, in the bench's unit a minute. */
     public String riseToType(double pascalsPerSecond) {
         double perMinute = units.pressure().fromPascals(pascalsPerSecond * 60.0);
-        return String.format(Locale.ROOT, "%." + riseDecimals() + "f", perMinute);
+        return Digits.in(locale).written(String.format(Locale.ROOT, "%." + riseDecimals() + "f", perMinute));
     }
 
     private int riseDecimals() {
@@ -137,31 +132,35 @@ public final class Figures {
     }
 
     private String localized(BigDecimal value) {
-        String text = plain(value);
-        return decimalComma(locale) ? text.replace('.', ',') : text;
-    }
-
-    private static boolean decimalComma(Locale locale) {
-        return DecimalFormatSymbols.getInstance(locale).getDecimalSeparator() == ',';
+        return Digits.in(locale).plain(value);
     }
 
     /** The number of a stated pressure as it would be typed, in the bench's unit; with its own unit when that differs. */
     public String toType(StatedPressure pressure) {
         return pressure.unit() == units.pressure()
-                ? plain(pressure.value())
-                : plain(pressure.value()) + " " + pressure.symbol();
+                ? localized(pressure.value())
+                : localized(pressure.value()) + " " + pressure.symbol();
     }
 
-    /** A number with the digits it has, without needless zeros or exponent. */
+    /** A number as it would be typed in the language. */
+    public String toType(BigDecimal value) {
+        return localized(value);
+    }
+
+    /** A quantity as it would be typed in the language, with its unit. */
+    public String toType(StatedQuantity quantity) {
+        return localized(quantity.value()) + " " + quantity.symbol();
+    }
+
+    /** A number with the digits it has and a decimal point, without needless zeros or exponent. */
     public static String plain(BigDecimal value) {
-        BigDecimal stripped = value.stripTrailingZeros();
-        return (stripped.scale() < 0 ? stripped.setScale(0, RoundingMode.UNNECESSARY) : stripped).toPlainString();
+        return Digits.in(Locale.ROOT).plain(value);
     }
 
     private String rounded(GaugePressure pressure, RoundingMode rounding) {
         BigDecimal step = stepOf(units.pressure());
         BigDecimal steps = BigDecimal.valueOf(pressure.to(units.pressure())).divide(step, 0, rounding);
-        return plain(steps.multiply(step));
+        return localized(steps.multiply(step));
     }
 
     private static BigDecimal stepOf(PressureUnit unit) {

@@ -2,13 +2,13 @@ package org.lowfirst.web.form;
 
 import java.util.List;
 import java.util.Optional;
+import org.lowfirst.gas.Digits;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Mass;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.Temperature;
 import org.lowfirst.gas.Volume;
 import org.lowfirst.station.StatedPressure;
-import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.words.Words;
 
 /**
@@ -38,7 +38,7 @@ final class Plausible {
         if (pressure.gauge().compareTo(HIGHEST) <= 0) {
             return Optional.empty();
         }
-        String typed = Figures.plain(pressure.value());
+        String typed = Digits.in(words.locale()).plain(pressure.value());
         return Optional.of(meant(pressure)
                 .map(other -> words.of("fault.pressure.unit", typed, pressure.symbol(), other.symbol()))
                 .orElseGet(() -> words.of("fault.pressure.high", typed, pressure.symbol())));

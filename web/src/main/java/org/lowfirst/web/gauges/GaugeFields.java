@@ -55,17 +55,17 @@ final class GaugeFields {
         return Form.with(Map.of("use", "supplies", "unit", now.figures().pressureUnit()));
     }
 
-    static Form filled(GaugeDetails gauge) {
+    static Form filled(GaugeDetails gauge, Figures figures) {
         Map<String, String> fields = new HashMap<>();
         fields.put("name", gauge.name());
         fields.put("use", gauge.use().name().toLowerCase(Locale.ROOT));
         fields.put("unit", gauge.fullScale().unit().symbol());
-        fields.put("scale", Figures.plain(gauge.fullScale().value()));
-        fields.put("division", Figures.plain(gauge.division().value()));
+        fields.put("scale", figures.toType(gauge.fullScale().value()));
+        fields.put("division", figures.toType(gauge.division().value()));
         @Nullable BigDecimal percent = gauge.classPercent();
-        fields.put("class", percent == null ? "" : Figures.plain(percent));
+        fields.put("class", percent == null ? "" : figures.toType(percent));
         @Nullable StatedPressure error = gauge.error();
-        fields.put("error", error == null ? "" : Figures.plain(error.value()));
+        fields.put("error", error == null ? "" : figures.toType(error.value()));
         @Nullable LocalDate day = gauge.calibrated();
         fields.put("calibrated", day == null ? "" : day.toString());
         return Form.with(fields);

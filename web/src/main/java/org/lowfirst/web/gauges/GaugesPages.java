@@ -89,7 +89,7 @@ public final class GaugesPages {
         if (name.isEmpty()) {
             return workplace.screens().show(page(now, "", GaugeFields.blank(now)));
         }
-        return workplace.screens().show(page(now, name, GaugeFields.filled(details(now, name))));
+        return workplace.screens().show(page(now, name, GaugeFields.filled(details(now, name), now.figures())));
     }
 
     @PostMapping("/at/{bench}/gauges/one")
@@ -117,7 +117,7 @@ public final class GaugesPages {
         Reader reader = new Reader(typed, now.bench().settings().units(), now.words());
         String reason = reader.required("reason", "fault.reason");
         reader.required(Sender.WHO, "fault.who");
-        Form form = GaugeFields.filled(details(now, name)).filled("reason", reason);
+        Form form = GaugeFields.filled(details(now, name), now.figures()).filled("reason", reason);
         if (!reader.form().sound()) {
             return workplace.screens().refused(page(now, name, form.withFaultsOf(reader.form())));
         }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.lowfirst.app.words.Wording;
+import org.lowfirst.gas.Digits;
 import org.lowfirst.station.charges.Charge;
 import org.lowfirst.station.charges.ChargeLine;
 import org.lowfirst.station.charges.GasUnit;
@@ -81,7 +82,11 @@ final class MoneyWriter {
                 price(prices.perUnit(), tariff) + " " + tariff.currency().getCurrencyCode()));
         add(parts, "prices.a-fill", prices.perFill(), price(prices.perFill(), tariff));
         add(parts, "prices.at-least", prices.minimum(), price(prices.minimum(), tariff));
-        add(parts, "prices.guests-more", prices.guestPercent(), Figures.plain(prices.guestPercent()));
+        add(
+                parts,
+                "prices.guests-more",
+                prices.guestPercent(),
+                Digits.in(words.locale()).plain(prices.guestPercent()));
         return String.join(", ", parts);
     }
 
@@ -105,8 +110,10 @@ final class MoneyWriter {
             steps.add(words.of("working.minimum", price(prices.minimum(), tariff)));
         }
         if (charge.surcharge().signum() > 0) {
-            steps.add(
-                    words.of("working.guest", Figures.plain(prices.guestPercent()), price(charge.surcharge(), tariff)));
+            steps.add(words.of(
+                    "working.guest",
+                    Digits.in(words.locale()).plain(prices.guestPercent()),
+                    price(charge.surcharge(), tariff)));
         }
         if (charge.exact().compareTo(charge.amount().amount()) != 0) {
             boolean said = charge.exact().compareTo(charge.gas()) == 0;

@@ -52,20 +52,20 @@ final class PricesFields {
         fields.put("unit", feet ? CUBIC_FOOT : "litre");
         fields.put("decimals", feet ? "2" : "1");
         fields.put("way", "half_up");
-        fields.put("step", "0.01");
-        accounts.findTariff(today).map(TariffSet::tariff).ifPresent(tariff -> fill(fields, tariff));
+        fields.put("step", now.figures().toType(new BigDecimal("0.01")));
+        accounts.findTariff(today).map(TariffSet::tariff).ifPresent(tariff -> fill(fields, tariff, now.figures()));
         return fields;
     }
 
-    private static void fill(Map<String, String> fields, StatedTariff tariff) {
+    private static void fill(Map<String, String> fields, StatedTariff tariff, Figures figures) {
         fields.put("unit", tariff.unit() == GasUnit.STANDARD_CUBIC_FOOT ? CUBIC_FOOT : "litre");
-        fields.put("price", tariff.prices().perUnit().toPlainString());
-        fields.put("fill", tariff.prices().perFill().toPlainString());
-        fields.put("minimum", tariff.prices().minimum().toPlainString());
-        fields.put("guests", Figures.plain(tariff.prices().guestPercent()));
+        fields.put("price", figures.toType(tariff.prices().perUnit()));
+        fields.put("fill", figures.toType(tariff.prices().perFill()));
+        fields.put("minimum", figures.toType(tariff.prices().minimum()));
+        fields.put("guests", figures.toType(tariff.prices().guestPercent()));
         fields.put("decimals", Integer.toString(tariff.quantityDecimals()));
         fields.put("way", tariff.rounding().way().name().toLowerCase(Locale.ROOT));
-        fields.put("step", Figures.plain(tariff.rounding().step()));
+        fields.put("step", figures.toType(tariff.rounding().step()));
     }
 
     /** The tariff the form makes, or null with faults in the reader. */

@@ -15,7 +15,6 @@ import org.lowfirst.station.charges.Money;
 import org.lowfirst.station.charges.RentCheck;
 import org.lowfirst.station.charges.RentFinding;
 import org.lowfirst.station.charges.RentStay;
-import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.form.Form;
 import org.lowfirst.web.money.RentPage.BillLine;
 import org.lowfirst.web.money.RentPage.StayLine;
@@ -58,7 +57,7 @@ final class RentWriter {
     private List<String> agreed() {
         List<String> lines = new ArrayList<>();
         for (RentAgreed agreed : now.bench().areas().accounts().rents()) {
-            String per = Figures.plain(agreed.rent().perDay().value()) + " "
+            String per = writer.number(agreed.rent().perDay().value()) + " "
                     + agreed.rent().perDay().currency();
             boolean both = agreed.rent().dayCount() == DayCount.BOTH_ENDS;
             lines.add(words.of(
@@ -106,7 +105,7 @@ final class RentWriter {
         String what =
                 words.of("rent.bill.what", line.serial(), writer.day(line.from()), writer.day(line.to()), line.days());
         String charged =
-                Figures.plain(line.amount().value()) + " " + line.amount().currency();
+                writer.number(line.amount().value()) + " " + line.amount().currency();
         if (finding == null) {
             return new BillLine(
                     billed.fact().bill(),

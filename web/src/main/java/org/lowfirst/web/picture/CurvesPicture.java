@@ -3,6 +3,7 @@ package org.lowfirst.web.picture;
 import gg.jte.Content;
 import java.util.List;
 import java.util.Locale;
+import org.lowfirst.gas.Digits;
 
 /**
  * Draws numbers against a count (1, 2, 3, ...): one curve for each way, told apart by dash and by the shape of its points, with the
@@ -49,8 +50,9 @@ public record CurvesPicture(List<Curve> curves, boolean whole, Wording words) {
      * @param description what the picture says, for whoever cannot see it
      * @param title title of the upward scale
      * @param count title of the other
+     * @param language how decimals of the scale are written
      */
-    public record Wording(String description, String title, String count) {}
+    public record Wording(String description, String title, String count, Locale language) {}
 
     /** The picture. */
     public Content draw() {
@@ -103,7 +105,7 @@ public record CurvesPicture(List<Curve> curves, boolean whole, Wording words) {
                 dot(svg, curve.looks(), x(point.count()), y(point.value(), top));
             }
             if (point.value() > top) {
-                String beyond = String.format(Locale.ROOT, "\u2191 %,.0f", point.value());
+                String beyond = "\u2191 " + Ticks.label(point.value());
                 svg.text("halo", x(point.count()) + DOT + 3, TOP + 14, SMALL, "start", beyond);
             }
         }
@@ -143,8 +145,8 @@ public record CurvesPicture(List<Curve> curves, boolean whole, Wording words) {
                 + Svg.number(y + DOT) + 'L' + Svg.number(x - DOT - 1) + ' ' + Svg.number(y + DOT) + 'Z';
     }
 
-    private static String label(double tick, double step) {
-        return step >= 1 ? Ticks.label(tick) : String.format(Locale.ROOT, step >= 0.1 ? "%.1f" : "%.2f", tick);
+    private String label(double tick, double step) {
+        return step >= 1 ? Ticks.label(tick) : Digits.in(words.language()).of(tick, step >= 0.1 ? 1 : 2);
     }
 
     private int least() {

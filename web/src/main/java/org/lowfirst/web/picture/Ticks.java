@@ -21,9 +21,9 @@ final class Ticks {
         throw new AssertionError("no round step for " + highest);
     }
 
-    /** A number of a scale: whole, with thousands set apart. */
+    /** A number of a scale: whole, with thousands set apart by a narrow space, which every language reads alike. */
     static String label(double value) {
-        return String.format(Locale.ROOT, "%,d", Math.round(value));
+        return String.format(Locale.ROOT, "%,d", Math.round(value)).replace(',', '\u202f');
     }
 
     /** A name cut to what fits in {@code width} at the small size. */

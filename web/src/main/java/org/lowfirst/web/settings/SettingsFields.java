@@ -15,6 +15,7 @@ import org.lowfirst.station.RuleSet;
 import org.lowfirst.station.Settings;
 import org.lowfirst.station.StatedAbsolutePressure;
 import org.lowfirst.station.StatedPressure;
+import org.lowfirst.station.StatedQuantity;
 import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.station.StatedVolume;
 import org.lowfirst.station.Surroundings;
@@ -47,18 +48,18 @@ final class SettingsFields {
         return fields;
     }
 
-    static Map<String, String> filled(Settings settings) {
+    static Map<String, String> filled(Settings settings, Figures figures) {
         Map<String, String> fields = new HashMap<>();
         fields.put("name", settings.name());
         fill(fields, settings.units());
         fields.put("language", settings.language().tag());
         fields.put("rules", settings.rules() == RuleSet.US ? "us" : "eu");
         StatedTemperature usual = settings.surroundings().usualTemperature();
-        fields.put("temperature", Figures.plain(usual.value()) + " " + usual.symbol());
+        fields.put("temperature", figures.toType(usual));
         StatedPressure full = settings.fullSupply();
-        fields.put("full", Figures.plain(full.value()) + " " + full.symbol());
+        fields.put("full", figures.toType((StatedQuantity) full));
         StatedVolume hose = settings.surroundings().hoseVolume();
-        fields.put("hose", Figures.plain(hose.value()) + " " + hose.symbol());
+        fields.put("hose", figures.toType(hose));
         fields.put("people", String.join("\n", settings.people()));
         return fields;
     }

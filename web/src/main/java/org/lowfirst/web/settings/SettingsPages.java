@@ -70,7 +70,7 @@ public final class SettingsPages {
         BenchNow now = workplace.open(bench);
         return workplace
                 .screens()
-                .show(page(now, Form.with(SettingsFields.filled(now.bench().settings()))));
+                .show(page(now, Form.with(SettingsFields.filled(now.bench().settings(), now.figures()))));
     }
 
     @PostMapping("/at/{bench}/settings")

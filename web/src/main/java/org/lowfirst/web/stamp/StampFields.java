@@ -82,7 +82,7 @@ final class StampFields {
         stamp.find(Meaning.WaterVolume.class)
                 .ifPresent(water -> fields.put(
                         "volume",
-                        Figures.plain(BigDecimal.valueOf(
+                        figures.toType(BigDecimal.valueOf(
                                         Math.round(water.volume().toLitres() * 100.0), 2)) + " L"));
         stamp.find(Meaning.GasName.class).ifPresent(gas -> fields.put("gas", gas.gas()));
         stamp.find(Meaning.Connection.class).ifPresent(outlet -> fields.put("connection", outlet.name()));

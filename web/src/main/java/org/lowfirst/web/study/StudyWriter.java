@@ -110,7 +110,8 @@ final class StudyWriter {
                 new CurvesPicture.Wording(
                         words.of("study.picture.cost.said", cheapest == null ? "-" : cheapest),
                         words.of("study.picture.cost"),
-                        words.of("study.picture.size")));
+                        words.of("study.picture.size"),
+                        words.locale()));
     }
 
     private CurvesPicture curves(
@@ -118,7 +119,7 @@ final class StudyWriter {
         return new CurvesPicture(
                 byHabit(result, point),
                 true,
-                new CurvesPicture.Wording(words.of(said), title, words.of("study.picture.size")));
+                new CurvesPicture.Wording(words.of(said), title, words.of("study.picture.size"), words.locale()));
     }
 
     private List<Curve> byHabit(StudyResult result, Function<AlternativeResult, @Nullable Point> point) {

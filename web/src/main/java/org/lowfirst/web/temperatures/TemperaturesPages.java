@@ -178,7 +178,7 @@ public final class TemperaturesPages {
             fields.putIfAbsent("reading", now.figures().toType(latest.pressure()));
             if (!latest.temperatureAssumed()) {
                 StatedTemperature stated = latest.temperature();
-                fields.putIfAbsent("temperature", Figures.plain(stated.value()) + " " + stated.symbol());
+                fields.putIfAbsent("temperature", now.figures().toType(stated));
             }
         }
         return Form.with(fields);

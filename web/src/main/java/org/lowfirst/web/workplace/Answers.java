@@ -7,12 +7,12 @@ import org.lowfirst.app.bench.Recording;
 import org.lowfirst.app.bench.Recording.NotRecorded;
 import org.lowfirst.app.bench.Recording.NotStored;
 import org.lowfirst.app.bench.Recording.Recorded;
+import org.lowfirst.gas.Digits;
 import org.lowfirst.station.Refused;
 import org.lowfirst.station.Rule;
 import org.lowfirst.station.Stated;
 import org.lowfirst.station.StatedQuantity;
 import org.lowfirst.station.StatedTime;
-import org.lowfirst.web.figures.Figures;
 import org.lowfirst.web.figures.Times;
 import org.lowfirst.web.words.StorageWords;
 import org.lowfirst.web.words.Words;
@@ -52,11 +52,11 @@ public final class Answers {
         return words.of(
                 "rule." + refused.rule().name().toLowerCase(Locale.ROOT),
                 refused.subject(),
-                shown(refused.measured(), times),
-                shown(refused.limit(), times));
+                shown(refused.measured(), words, times),
+                shown(refused.limit(), words, times));
     }
 
-    private static String shown(@Nullable Stated stated, Times times) {
+    private static String shown(@Nullable Stated stated, Words words, Times times) {
         if (stated == null) {
             return "";
         }
@@ -64,6 +64,6 @@ public final class Answers {
             return times.full(time.at());
         }
         StatedQuantity quantity = (StatedQuantity) stated;
-        return Figures.plain(quantity.value()) + " " + quantity.symbol();
+        return Digits.in(words.locale()).plain(quantity.value()) + " " + quantity.symbol();
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.lowfirst.web.picture.CurvesPicture.Curve;
 import org.lowfirst.web.picture.CurvesPicture.Point;
@@ -32,7 +33,7 @@ final class CurvesPictureTest {
 
     private static String drawn(List<Curve> curves, boolean whole) {
         StringOutput out = new StringOutput();
-        new CurvesPicture(curves, whole, new CurvesPicture.Wording("said", "title", "count"))
+        new CurvesPicture(curves, whole, new CurvesPicture.Wording("said", "title", "count", Locale.ENGLISH))
                 .draw()
                 .writeTo(new OwaspHtmlTemplateOutput(out));
         return out.toString();
