@@ -52,6 +52,13 @@ final class CsvTrack implements CsvRows.Reader {
     @Override
     public boolean header(List<CsvCell> names) {
         columns = new CsvColumns(names, COLUMNS, problems);
+        if (names.size() == 1 && names.get(0).text().contains(";")) {
+            problems.error(
+                    columns.place(),
+                    "The columns are set apart by semicolons; commas are needed, and points before decimals. Save the"
+                            + " table again so.");
+            return false;
+        }
         List<String> there = HEIGHTS.stream().filter(columns::has).toList();
         if (there.size() > 1) {
             problems.error(

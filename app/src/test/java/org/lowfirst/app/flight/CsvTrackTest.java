@@ -41,7 +41,8 @@ final class CsvTrackTest {
             value = {
                 "time_s,height|no column altitude_m or altitude_ft",
                 "time,altitude_m|no column time_s. Maybe",
-                "time_s,altitude_m,altitude_ft|both altitude_m and altitude_ft"
+                "time_s,altitude_m,altitude_ft|both altitude_m and altitude_ft",
+                "time_s;altitude_m|set apart by semicolons; commas are needed"
             })
     void columnsAreAskedFor(String header, String words) {
         assertThat(read(header + "\n0,1,2\n")).isEmpty();
