@@ -10,13 +10,11 @@ import org.lowfirst.planning.contents.FillSpread.Spread;
 /** How often what was seen lay within what was stated, one look per fill. */
 final class Calibration {
 
-    /** Half-widths that a normal distribution fills with 50, 80 and 95 % [standard deviations]. */
-    private static final double[] HALF_WIDTHS = {0.674490, 1.281552, 1.959964};
-
     static final int[] NOMINAL = {50, 80, 95};
 
     private final String what;
     private final List<Double> deviations = new ArrayList<>();
+    private final int[] within = new int[NOMINAL.length];
 
     Calibration(String what) {
         this.what = what;
@@ -25,6 +23,10 @@ final class Calibration {
     void add(GaugePressure seen, Spread stated) {
         deviations.add((seen.pascals() - stated.expected().pascals())
                 / stated.standardDeviation().pascals());
+        double off_Pa = Math.abs(seen.pascals() - stated.expected().pascals());
+        for (int i = 0; i < NOMINAL.length; i++) {
+            within[i] += off_Pa <= stated.within(NOMINAL[i] / 100.0).pascals() ? 1 : 0;
+        }
     }
 
     int looks() {
@@ -33,9 +35,7 @@ final class Calibration {
 
     /** How many lay within the interval of that nominal confidence. */
     int within(int index) {
-        return (int) deviations.stream()
-                .filter(z -> Math.abs(z) <= HALF_WIDTHS[index])
-                .count();
+        return within[index];
     }
 
     /** Chance that so few, or fewer, lie within when the stated confidence is true. */

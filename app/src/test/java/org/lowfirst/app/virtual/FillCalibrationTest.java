@@ -111,22 +111,41 @@ final class FillCalibrationTest {
         return calibration;
     }
 
-    /** By the gauge that was watched the stop has no spread; what is truly in the bottle has that of the gauge. */
+    /**
+     * By the gauge that was watched the stop has no spread; what is truly in the bottle has that of the gauge, of the last reading,
+     * and of the guide, which tops up until no more is missing than a gauge can tell.
+     */
     private static Calibration trueEnd() {
         Calibration calibration =
                 new Calibration("true settled pressure at the end, plan and needle came to the target");
         for (OneFill fill : DONE) {
             if (fill.spread().plan().reaches() && cameToStop(fill)) {
                 GaugePressure limit = fill.onBottle().known().limit();
-                double sd_Pa = Math.hypot(
-                        limit.pascals() / Math.sqrt(3.0),
-                        fill.onBottle().scatter().pascals());
+                GaugePressure missing = fill.truth()
+                        .settings()
+                        .rules()
+                        .figures()
+                        .repeatability()
+                        .gauge();
+                double rounding_Pa =
+                        0.5 * fill.onBottle().known().scale().resolution().pascals();
+                double scatter_Pa = fill.onBottle().scatter().pascals();
+                double sd_Pa =
+                        Math.sqrt((square(limit.pascals()) + square(missing.pascals()) + square(rounding_Pa)) / 3.0
+                                + square(scatter_Pa));
                 calibration.add(
                         fill.seen().settled(),
-                        new Spread(fill.spread().plan().stop().reading(), new GaugePressure(sd_Pa)));
+                        new Spread(
+                                fill.spread().plan().stop().reading(),
+                                new GaugePressure(sd_Pa),
+                                List.of(limit, missing)));
             }
         }
         return calibration;
+    }
+
+    private static double square(double x) {
+        return x * x;
     }
 
     private static List<Calibration> all() {
@@ -134,9 +153,11 @@ final class FillCalibrationTest {
     }
 
     @Test
-    void settledReadingsAreWithinTheStatedNinetyFivePerCent() {
+    void settledReadingsAreWithinTheStatedFiftyEightyAndNinetyFivePerCent() {
         for (Calibration calibration : all()) {
-            assertThat(calibration.chanceOfSoFew(2)).as(calibration.row()).isGreaterThan(UNLIKELY);
+            for (int i = 0; i < Calibration.NOMINAL.length; i++) {
+                assertThat(calibration.chanceOfSoFew(i)).as(calibration.row()).isGreaterThan(UNLIKELY);
+            }
         }
     }
 
@@ -152,6 +173,17 @@ final class FillCalibrationTest {
             reached += cameToStop(fill) ? 1 : 0;
         }
         assertThat((double) reached).isCloseTo(expected, within(2.58 * Math.sqrt(variance)));
+    }
+
+    /** Otherwise the last reading says more than what the bottle comes to: after two hours 0.7 bar on the mean. */
+    @Test
+    void whoWaitsUntilItIsSettledReadsWhatTheBottleComesTo() {
+        double mean_bar = DONE.stream()
+                .mapToDouble(fill ->
+                        fill.seen().end().toBar() - fill.seen().settled().toBar())
+                .average()
+                .orElseThrow();
+        assertThat(mean_bar).isCloseTo(0.0, within(0.25));
     }
 
     /** The guide ends: no supply is opened again that gave nothing. */

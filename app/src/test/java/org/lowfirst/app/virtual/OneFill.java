@@ -48,7 +48,7 @@ record OneFill(FillSpread spread, FillSeen seen, InventedBench truth, VirtualGau
         InventedBench invented = InventedBench.draw(
                 new BenchId("v" + number),
                 List.of(between(40, 80, chance), between(90, 130, chance), between(140, 190, chance)),
-                List.of(0.0, 0.0, 0.001),
+                List.of(0.0, 0.0, 0.0),
                 1,
                 chance);
         VirtualRoom room = new VirtualRoom(START, Temperature.ofCelsius(18), 1.0, 3.0, chance.split());

@@ -11,8 +11,16 @@ final class FillErrors {
 
     private FillErrors() {}
 
+    /**
+     * One uncertain input of a fill.
+     *
+     * @param rectangular whether its error is equally likely anywhere within a limit; normal otherwise
+     * @param shift moves it
+     */
+    record Movement(boolean rectangular, Shift shift) {}
+
     /** Moves one input of a fill. */
-    interface Movement {
+    interface Shift {
         /**
          * @param deviations how far, in standard deviations
          */
@@ -23,19 +31,19 @@ final class FillErrors {
         List<Movement> all = new ArrayList<>();
         gauges(known).values().forEach(gauge -> {
             double lasting_Pa = gauge.lasting_Pa();
-            all.add((fill, by) -> shift(fill, known, gauge, by * lasting_Pa));
+            all.add(new Movement(gauge.isRectangular(), (fill, by) -> shift(fill, known, gauge, by * lasting_Pa)));
         });
         known.supplies().forEach((name, supply) -> {
             double scatter_Pa = supply.gauge().repeat_Pa(assumptions.gauges());
             double share = assumptions.volumes().share(supply.volume());
-            all.add((fill, by) -> fill.supplyReading(name, by * scatter_Pa));
-            all.add((fill, by) -> fill.supplyVolume(name, by * share));
+            all.add(new Movement(false, (fill, by) -> fill.supplyReading(name, by * scatter_Pa)));
+            all.add(new Movement(false, (fill, by) -> fill.supplyVolume(name, by * share)));
         });
         Known bottle = known.bottle();
         double scatter_Pa = bottle.gauge().repeat_Pa(assumptions.gauges());
         double share = assumptions.volumes().share(bottle.volume());
-        all.add((fill, by) -> fill.bottleReading(by * scatter_Pa));
-        all.add((fill, by) -> fill.bottleVolume(by * share));
+        all.add(new Movement(false, (fill, by) -> fill.bottleReading(by * scatter_Pa)));
+        all.add(new Movement(false, (fill, by) -> fill.bottleVolume(by * share)));
         return all;
     }
 

@@ -23,17 +23,54 @@ public record FillSpread(
         @Nullable CountedFill last,
         @Nullable CountedFill next) {
 
+    private static final double NINETY_FIVE = 0.95;
+
     /**
-     * A reading to come.
+     * A reading to come. Lasting errors of gauges that nothing was learned about are equally likely anywhere within their limits:
+     * they are rectangles, the rest of the error is normal (decision 0041).
      *
      * @param expected what the gauge will show
      * @param standardDeviation of that, the scatter of the reading itself included
+     * @param rectangles half-widths of the rectangular errors in it
      */
-    public record Spread(GaugePressure expected, GaugePressure standardDeviation) {
+    public record Spread(GaugePressure expected, GaugePressure standardDeviation, List<GaugePressure> rectangles) {
+
+        public Spread {
+            rectangles = List.copyOf(rectangles);
+        }
+
+        /** With a normal error. */
+        public Spread(GaugePressure expected, GaugePressure standardDeviation) {
+            this(expected, standardDeviation, List.of());
+        }
 
         /** "113 bar, within 3": the half-width that covers it with 95 % chance. */
         public GaugePressure within95() {
-            return new GaugePressure(Gaussian.TWO_SIDED_95 * standardDeviation.pascals());
+            return within(NINETY_FIVE);
+        }
+
+        /**
+         * The half-width that covers it with a chance.
+         *
+         * @param chance more than 0 and less than 1
+         */
+        public GaugePressure within(double chance) {
+            if (!(chance > 0.0 && chance < 1.0)) {
+                throw new IllegalArgumentException("The chance (" + chance + ") must be between 0 and 1.");
+            }
+            return new GaugePressure(error().within(chance));
+        }
+
+        /** Chance that it is at least so much. */
+        double chanceAtLeast(GaugePressure least) {
+            double margin_Pa = expected.pascals() - least.pascals();
+            return standardDeviation.pascals() > 0.0 ? error().below(margin_Pa) : margin_Pa >= 0.0 ? 1.0 : 0.0;
+        }
+
+        private ErrorSum error() {
+            return ErrorSum.of(
+                    standardDeviation.pascals(),
+                    rectangles.stream().map(GaugePressure::pascals).toList());
         }
     }
 

@@ -22,6 +22,8 @@ import org.lowfirst.transfer.Ending;
  * Spreads a plan: moves every uncertain input one standard deviation up and down, plans again, and adds the halves of the
  * differences in quadrature (JCGM 100:2008, 5.1.3, from memory). Immutable and thread-safe.
  *
+ * <p>The half-widths are those of the rectangular errors and a normal rest, not of a normal distribution.
+ *
  * <p>The inputs count as independent: the lasting error of each gauge (which also shows in the readings to come), the scatter of
  * each reading taken, each water volume, the temperature of the bench.
  */
@@ -64,7 +66,8 @@ public final class FillSpreads {
      * @param known how well its supplies and its bottle are known; a supply that is not named counts as exact
      */
     public FillSpread spread(FillPlan plan, FillUncertainty known) {
-        List<Run> runs = runs(plan, known);
+        List<Movement> movements = FillErrors.of(known, assumptions);
+        Runs runs = new Runs(movements, runs(plan, known, movements));
         List<StageSpread> stages = stages(plan, known, runs);
         CountedFill first = counted(1, plan, known, runs);
         FillsLeft left = plan.fillsLeft();
@@ -81,14 +84,24 @@ public final class FillSpreads {
     /** One fill planned under one set of errors. */
     private record Run(FillPlanner planner, PerturbedFill fill) {}
 
+    /** The runs, and what was moved in them. */
+    private record Runs(List<Movement> movements, List<Run> all) {
+
+        /** What was moved in run {@code i} and the one after it is a rectangular error. */
+        boolean isRectangular(int i) {
+            int moved = (i - 1) / 2;
+            return moved < movements.size() && movements.get(moved).rectangular();
+        }
+    }
+
     /** The run with nothing moved, then for each input the run with more and the run with less of it. */
-    private List<Run> runs(FillPlan plan, FillUncertainty known) {
+    private List<Run> runs(FillPlan plan, FillUncertainty known, List<Movement> movements) {
         List<Run> runs = new ArrayList<>();
         runs.add(new Run(now, asRead(plan, known)));
-        for (Movement movement : FillErrors.of(known, assumptions)) {
+        for (Movement movement : movements) {
             for (double by : new double[] {1.0, -1.0}) {
                 PerturbedFill moved = asRead(plan, known);
-                movement.apply(moved, by);
+                movement.shift().apply(moved, by);
                 runs.add(new Run(now, moved));
             }
         }
@@ -105,9 +118,9 @@ public final class FillSpreads {
         return fill;
     }
 
-    private List<StageSpread> stages(FillPlan plan, FillUncertainty known, List<Run> runs) {
+    private List<StageSpread> stages(FillPlan plan, FillUncertainty known, Runs runs) {
         List<@Nullable Shown> shown = new ArrayList<>();
-        runs.forEach(run -> shown.add(run.fill().shown(run.planner())));
+        runs.all().forEach(run -> shown.add(run.fill().shown(run.planner())));
         double bottleScatter_Pa = known.bottle().gauge().repeat_Pa(assumptions.gauges());
         List<StageSpread> stages = new ArrayList<>();
         for (Step step : plan.fill().steps()) {
@@ -116,39 +129,45 @@ public final class FillSpreads {
             double supplyScatter_Pa = supply == null ? 0.0 : supply.gauge().repeat_Pa(assumptions.gauges());
             Spread bottle = step.ends() == Ending.TARGET
                     ? new Spread(plan.stop().reading(), GaugePressure.ZERO)
-                    : over(shown, s -> s.bottle().get(name), bottleScatter_Pa);
-            stages.add(new StageSpread(name, bottle, over(shown, s -> s.supply().get(name), supplyScatter_Pa)));
+                    : over(runs, shown, s -> s.bottle().get(name), bottleScatter_Pa);
+            stages.add(new StageSpread(
+                    name, bottle, over(runs, shown, s -> s.supply().get(name), supplyScatter_Pa)));
         }
         return stages;
     }
 
-    private CountedFill counted(int number, FillPlan plan, FillUncertainty known, List<Run> runs) {
+    private CountedFill counted(int number, FillPlan plan, FillUncertainty known, Runs runs) {
         List<@Nullable Double> reach = new ArrayList<>();
-        runs.forEach(run -> reach.add(run.fill().reach_Pa(run.planner(), number)));
-        Spread true_ = over(reach, r -> r, 0.0);
-        double margin_Pa = true_.expected().pascals() - plan.stop().reading().pascals();
-        double deviation_Pa = true_.standardDeviation().pascals();
+        runs.all().forEach(run -> reach.add(run.fill().reach_Pa(run.planner(), number)));
+        Spread true_ = over(runs, reach, r -> r, 0.0);
         double scatter_Pa = known.bottle().gauge().repeat_Pa(assumptions.gauges());
-        double chance = deviation_Pa > 0.0 ? Gaussian.above(-margin_Pa / deviation_Pa) : margin_Pa >= 0.0 ? 1.0 : 0.0;
-        return new CountedFill(
-                number, new Spread(true_.expected(), new GaugePressure(Math.hypot(deviation_Pa, scatter_Pa))), chance);
+        Spread shown = new Spread(
+                true_.expected(),
+                new GaugePressure(Math.hypot(true_.standardDeviation().pascals(), scatter_Pa)),
+                true_.rectangles());
+        return new CountedFill(number, shown, true_.chanceAtLeast(plan.stop().reading()));
     }
 
     /** Expected value and standard deviation of one number over the runs; where one side has no plan, the other counts twice. */
-    private static <T> Spread over(List<@Nullable T> runs, Function<T, @Nullable Double> number, double scatter_Pa) {
-        Double middle = value(runs.get(0), number);
+    private static <T> Spread over(
+            Runs runs, List<@Nullable T> values, Function<T, @Nullable Double> number, double scatter_Pa) {
+        Double middle = value(values.get(0), number);
         if (middle == null) {
             throw new IllegalArgumentException("The plan must be one made under the same conditions.");
         }
         double variance = scatter_Pa * scatter_Pa;
-        for (int i = 1; i + 1 < runs.size(); i += 2) {
-            Double more = value(runs.get(i), number);
-            Double less = value(runs.get(i + 1), number);
+        List<GaugePressure> rectangles = new ArrayList<>();
+        for (int i = 1; i + 1 < values.size(); i += 2) {
+            Double more = value(values.get(i), number);
+            Double less = value(values.get(i + 1), number);
             double half_Pa = 0.5 * ((more == null ? middle : more) - (less == null ? middle : less));
             double both_Pa = more == null || less == null ? 2.0 * half_Pa : half_Pa;
             variance += both_Pa * both_Pa;
+            if (runs.isRectangular(i)) {
+                rectangles.add(new GaugePressure(Math.sqrt(3.0) * Math.abs(both_Pa)));
+            }
         }
-        return new Spread(new GaugePressure(middle), new GaugePressure(Math.sqrt(variance)));
+        return new Spread(new GaugePressure(middle), new GaugePressure(Math.sqrt(variance)), rectangles);
     }
 
     private static <T> @Nullable Double value(@Nullable T run, Function<T, @Nullable Double> number) {

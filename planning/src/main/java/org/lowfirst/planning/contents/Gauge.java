@@ -57,6 +57,11 @@ public record Gauge(
                 : offset.standardDeviation().pascals();
     }
 
+    /** Whether the lasting error is equally likely anywhere within the limit: nothing was learned about it. */
+    boolean isRectangular() {
+        return offset == null;
+    }
+
     /** Standard deviation of one reading about the lasting error [Pa]: scatter, and rounding to the resolution. */
     double repeat_Pa(GaugeAssumptions assumptions) {
         return Math.hypot(

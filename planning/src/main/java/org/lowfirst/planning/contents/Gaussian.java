@@ -10,6 +10,11 @@ final class Gaussian {
 
     private Gaussian() {}
 
+    /** Density at {@code z}. */
+    static double density(double z) {
+        return Math.exp(-0.5 * z * z) / Math.sqrt(2.0 * Math.PI);
+    }
+
     /** Chance of a value above {@code z}; keeps its relative accuracy far out in the tail. */
     static double above(double z) {
         return 0.5 * Erf.erfc(z / Math.sqrt(2.0));

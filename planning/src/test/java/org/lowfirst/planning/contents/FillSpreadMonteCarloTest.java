@@ -128,17 +128,23 @@ class FillSpreadMonteCarloTest {
         return all;
     }
 
+    private static void covers(Spread stated, List<Double> drawn, double chance, double tolerance) {
+        double half = stated.within(chance).toBar();
+        long covered = drawn.stream()
+                .filter(x -> Math.abs(x - stated.expected().toBar()) <= half)
+                .count();
+        assertThat(covered / (double) drawn.size()).as("covered of " + chance).isCloseTo(chance, within(tolerance));
+    }
+
     private static void agrees(Spread stated, List<Double> drawn) {
         StreamingStatistics statistics = new StreamingStatistics();
         drawn.forEach(statistics::addValue);
         double deviation = stated.standardDeviation().toBar();
         assertThat(statistics.getMean()).isCloseTo(stated.expected().toBar(), within(0.15 * deviation));
         assertThat(statistics.getStandardDeviation() / deviation).isCloseTo(1.0, within(0.06));
-        long covered = drawn.stream()
-                .filter(x -> Math.abs(x - stated.expected().toBar())
-                        <= stated.within95().toBar())
-                .count();
-        assertThat(covered / (double) drawn.size()).isBetween(0.935, 0.985);
+        covers(stated, drawn, 0.50, 0.03);
+        covers(stated, drawn, 0.80, 0.02);
+        covers(stated, drawn, 0.95, 0.012);
     }
 
     /** Three supplies 62, 118, 190 bar into 5 L at 40 bar, target 150: two equal stages and a stop. */
