@@ -138,6 +138,29 @@ final class SettlePageTest {
         assertThat(falls.find("#reading").attr("value")).isEqualTo("30");
     }
 
+    /** Where the bench allows it, the step says how far the gauge may go while the gas is warm, and what comes of it. */
+    @Test
+    void aStepSaysWhereToShutTheValveOfWarmGas() {
+        Page off = page("/warm-stops");
+        browser.submit(
+                off, off.find("form[action$=/warm-stops]"), Map.of("who", "Iris Holm", "followed", "sheet 4, 2024"));
+        Page plan = page("/fill/plan?bottle=m-03&before=40&target=150&temperature=20");
+        Page step = browser.submit(plan, plan.find("form[action$=/fill/start]"), Map.of("who", "Tom Reed"));
+        while (!text(step).contains("Watch the bottle")) {
+            step = browser.follow(step.find(".thumb a.act"));
+        }
+        assertThat(text(step))
+                .contains("it settles to about", "settled it would then read", "10 bar a minute or faster")
+                .contains("Each step says how far");
+        int never = Integer.parseInt(step.find(".never .big").text());
+        assertThat(never).as(text(step)).isBetween(201, 230);
+        Page advice = browser.submit(
+                browser.follow(step.find("a[href*=/settle]")),
+                browser.follow(step.find("a[href*=/settle]")).find("form[action$=/settle]"),
+                Map.of("reading", "58", "gas", "20"));
+        assertThat(advice.status()).isEqualTo(200);
+    }
+
     @Test
     void warmStopsAreOffUntilSomebodyAllowsThemAndEveryPlanSaysSo() {
         Page off = page("/warm-stops");

@@ -1,7 +1,6 @@
 package org.lowfirst.app.bench;
 
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -9,8 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import org.lowfirst.gas.GaugePressure;
-import org.lowfirst.gas.Temperature;
 import org.lowfirst.planning.BottleToFill;
 import org.lowfirst.planning.Conditions;
 import org.lowfirst.planning.FillPlan;
@@ -21,7 +18,6 @@ import org.lowfirst.planning.RankedSupply;
 import org.lowfirst.planning.SupplyState;
 import org.lowfirst.planning.TogetherOutcome;
 import org.lowfirst.planning.Turn;
-import org.lowfirst.station.Bench;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.OpenFill;
@@ -39,15 +35,13 @@ final class BenchPlanner {
     private static final int MOST_PLANNERS = 64;
 
     private final GasCount count;
-    private final GateGas gate;
-    private final ZoneId zone;
+    private final PermittedPressure permitted;
     private final Map<Conditions, FillPlanner> planners = new ConcurrentHashMap<>();
 
     /** @param zone where the bench stands, which tells what day it is */
     BenchPlanner(GasCount count, ZoneId zone) {
         this.count = count;
-        this.gate = new GateGas(count);
-        this.zone = zone;
+        this.permitted = new PermittedPressure(new GateGas(count), zone);
     }
 
     /**
@@ -161,20 +155,14 @@ final class BenchPlanner {
                 details.waterVolume().stated().volume(),
                 before.pressure().gauge(),
                 target.gauge(),
-                limit(state.bench(), bottle, before));
+                permitted.atReference(state.bench(), bottle, before.at()));
         return new FillRequest(
                 bank, toFill, state.bench().settings().fullSupply().gauge());
     }
 
-    /**
-     * What the bottle may hold, stated at the reference temperature of the bench's rule set: the lowest of the limits of the rule
-     * book, which is the marked pressure unless a rule says otherwise.
-     */
-    private GaugePressure limit(Bench bench, BottleId bottle, Reading before) {
-        Temperature reference =
-                bench.settings().rules().figures().referenceTemperature().temperature();
-        return gate.findMost(bench, bottle, LocalDate.ofInstant(before.at(), zone), reference)
-                .orElse(bench.getBottle(bottle).details().servicePressure().gauge());
+    /** How much bottles may hold. */
+    PermittedPressure permitted() {
+        return permitted;
     }
 
     List<SupplyState> bank(BenchState state, String bank, Reading before) {

@@ -39,7 +39,7 @@ public final class Benches implements AutoCloseable {
         this.recorder = new Recorder(journal, clock, count);
         this.planner = new BenchPlanner(count, clock.getZone());
         this.locale = locale;
-        this.source = new JournalSource(recorder, count);
+        this.source = new JournalSource(recorder, count, planner.permitted());
         this.judging = new JudgingReadings(source, locale);
         this.accounts = new KeepingAccounts(recorder, judging, count, locale);
         this.spoken = new ConcurrentHashMap<>();

@@ -52,6 +52,11 @@ final class GateGas {
                 .min(Comparator.naturalOrder());
     }
 
+    /** What a settled reading at one temperature is at another; the same where that is not computed. */
+    GaugePressure settledAt(Bench bench, GaugePressure shown, Temperature from, Temperature to) {
+        return shift(shown, from, to, ambient(bench)).orElse(shown);
+    }
+
     private Optional<GaugePressure> shift(
             GaugePressure shown, Temperature from, Temperature to, AbsolutePressure ambient) {
         if (from.equals(to)) {

@@ -12,6 +12,7 @@ import org.lowfirst.planning.PlanRefused;
 import org.lowfirst.planning.Step;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.OpenFill;
+import org.lowfirst.station.Reading;
 import org.lowfirst.station.Supply;
 import org.lowfirst.station.SupplyId;
 import org.lowfirst.station.Turn;
@@ -28,12 +29,14 @@ final class GuideBook {
     private final ValveBoard board;
     private final PlanOutcome rest;
     private final Function<SupplyId, PlanOutcome> planFrom;
+    private final PermittedPressure permitted;
     private final GasCount count;
 
     /**
      * @param board the valves of the bench
      * @param rest the rest of the fill, planned from the latest reading
      * @param planFrom the plan from one supply alone, for a supply that is not in {@code rest}
+     * @param permitted how much the bottle may hold
      */
     GuideBook(
             BenchState state,
@@ -41,12 +44,14 @@ final class GuideBook {
             ValveBoard board,
             PlanOutcome rest,
             Function<SupplyId, PlanOutcome> planFrom,
+            PermittedPressure permitted,
             GasCount count) {
         this.state = state;
         this.fill = fill;
         this.board = board;
         this.rest = rest;
         this.planFrom = planFrom;
+        this.permitted = permitted;
         this.count = count;
     }
 
@@ -203,7 +208,9 @@ final class GuideBook {
         } else if (rest instanceof PlanRefused.BottleAboveLimit above) {
             return above.limit();
         }
-        return bottle().servicePressure().gauge();
+        Reading latest = fill.bottleNow();
+        return permitted.onTheBench(
+                state.bench(), fill.bottle(), latest.at(), latest.temperature().temperature());
     }
 
     private BottleDetails bottle() {

@@ -73,7 +73,9 @@ public final class GuidingAFill {
                 fill.bottleNow().temperature().temperature(),
                 count);
         ValveBoard board = new ValveBoard(bank, wording);
-        return new GuideBook(state, fill, board, rest, supply -> planFrom(state, fill, supply), count).guide(position);
+        return new GuideBook(
+                        state, fill, board, rest, supply -> planFrom(state, fill, supply), planner.permitted(), count)
+                .guide(position);
     }
 
     private PlanOutcome planFrom(BenchState state, OpenFill fill, SupplyId supply) {

@@ -1,17 +1,21 @@
 package org.lowfirst.app.bench;
 
+import java.time.Instant;
 import java.util.List;
 import org.lowfirst.app.honest.BenchSource;
 import org.lowfirst.app.journal.Head;
 import org.lowfirst.app.journal.StoredEntry;
 import org.lowfirst.gas.EquationOfState;
+import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Temperature;
+import org.lowfirst.station.Bench;
 import org.lowfirst.station.BenchId;
+import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Entry;
 import org.lowfirst.station.Timeline;
 
 /** The benches of a journal, for those who judge readings. */
-record JournalSource(Recorder recorder, GasCount count) implements BenchSource {
+record JournalSource(Recorder recorder, GasCount count, PermittedPressure permitted) implements BenchSource {
 
     @Override
     public Standing getStanding(BenchId bench) {
@@ -50,6 +54,16 @@ record JournalSource(Recorder recorder, GasCount count) implements BenchSource {
                         shown.reading(),
                         BenchPlanner.turn(shown.standing().turn())))
                 .toList();
+    }
+
+    @Override
+    public GaugePressure permitted(Bench bench, BottleId bottle, Instant when) {
+        return permitted.atReference(bench, bottle, when);
+    }
+
+    @Override
+    public Instant now() {
+        return recorder.clock().instant();
     }
 
     @Override

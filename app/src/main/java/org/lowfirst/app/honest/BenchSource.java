@@ -1,5 +1,6 @@
 package org.lowfirst.app.honest;
 
+import java.time.Instant;
 import java.util.List;
 import org.lowfirst.app.journal.Head;
 import org.lowfirst.gas.EquationOfState;
@@ -8,6 +9,7 @@ import org.lowfirst.gas.Temperature;
 import org.lowfirst.planning.Turn;
 import org.lowfirst.station.Bench;
 import org.lowfirst.station.BenchId;
+import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Entry;
 import org.lowfirst.station.Supply;
 
@@ -36,6 +38,15 @@ public interface BenchSource {
 
     /** The same of one of several banks, by its name. */
     List<Banked> listBank(BenchId bench, String bank, Temperature temperature);
+
+    /**
+     * The highest settled gauge reading at the reference temperature that the rule book in force permits for a bottle; the marked
+     * pressure where the book has no limit for it.
+     */
+    GaugePressure permitted(Bench bench, BottleId bottle, Instant when);
+
+    /** The moment it is. */
+    Instant now();
 
     /** What is in the cylinders. */
     EquationOfState gas();

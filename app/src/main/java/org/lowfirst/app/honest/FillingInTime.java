@@ -117,8 +117,8 @@ public final class FillingInTime {
         Temperature temperature = wish.temperature() == null ? usual : wish.temperature();
         Answer<List<TimedSupply>> bank = bank(
                 wish.bank() == null ? source.listBank(id, temperature) : source.listBank(id, wish.bank(), temperature));
-        Answer<RatedBottle> bottle =
-                WarmDesk.bottle(bench.getBottle(wish.bottle()).details(), null);
+        Answer<RatedBottle> bottle = WarmDesk.bottle(
+                bench.getBottle(wish.bottle()).details(), null, source.permitted(bench, wish.bottle(), source.now()));
         return bank.then(supplies -> bottle.map(rated -> new FillInTimeRequest(
                 supplies,
                 rated,

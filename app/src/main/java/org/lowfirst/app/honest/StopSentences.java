@@ -6,8 +6,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.lowfirst.app.words.Wording;
+import org.lowfirst.gas.GaugePressure;
+import org.lowfirst.gas.TemperatureUnit;
 import org.lowfirst.planning.ShownUnits;
+import org.lowfirst.planning.warm.GasNow;
 import org.lowfirst.planning.warm.SettledBottle;
+import org.lowfirst.planning.warm.StopAndSettle;
 import org.lowfirst.planning.warm.StopPlan;
 import org.lowfirst.planning.warm.TopUp;
 import org.lowfirst.station.Bottle;
@@ -39,6 +43,50 @@ final class StopSentences {
         sentences.add(wait(plan.wait_s()));
         sentences.add(topUp(plan.topUp()));
         return sentences;
+    }
+
+    /**
+     * @param wanted the stop for what is wanted
+     * @param full the stop for as much as marking and rule book permit
+     */
+    List<String> ofStep(StopPlan wanted, StopPlan full) {
+        String bench = units.show(wanted.request().bench().temperature());
+        String reference = units.show(wanted.request().bench().rule().temperature());
+        boolean otherwise = wanted.request().bottle().isMarkedOtherwise();
+        return List.of(
+                say(
+                        "step.settles",
+                        Map.of(
+                                "stop", units.show(wanted.stop().reading()),
+                                "settled", units.show(wanted.ifShutAtStop().atBench()),
+                                "bench", bench,
+                                "most", units.show(wanted.topUp().fillTo()),
+                                "margin", difference(StopAndSettle.margin_K()))),
+                say(
+                        otherwise ? "step.limit.book" : "step.limit.mark",
+                        Map.of(
+                                "limit", units.show(full.stop().reading()),
+                                "permitted",
+                                        units.show(wanted.request().bottle().most()),
+                                "reference", reference)),
+                wanted.request().now() instanceof GasNow.Opening opening
+                        ? say(
+                                "step.gas.slow",
+                                Map.of(
+                                        "gas", units.show(wanted.stop().gas()),
+                                        "rate",
+                                                units.show(new GaugePressure(
+                                                        opening.rate().pascalsPerSecond() * S_PER_MINUTE)),
+                                        "cold", units.show(wanted.topUp().fillTo())))
+                        : say(
+                                "step.gas.readings",
+                                Map.of("gas", units.show(wanted.stop().gas()))));
+    }
+
+    private String difference(double kelvins) {
+        return units.temperature() == TemperatureUnit.FAHRENHEIT
+                ? String.format(Locale.ROOT, "%.0f F", kelvins * 9.0 / 5.0)
+                : String.format(Locale.ROOT, "%.0f K", kelvins);
     }
 
     private String settled(StopPlan plan) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.words.Wording;
 import org.lowfirst.gas.GaugePressure;
@@ -90,6 +91,41 @@ public final class StoppingAndSettling {
     }
 
     /**
+     * For a step of a fill: where to shut the valve as warm as the gas then is, by the readings of the fill so far; before the
+     * first of them by a gauge that rises slowly. Empty when the bench allows no stop above the mark.
+     */
+    public Optional<StepStop> findForStep(BenchId id, OpenFill fill) {
+        Bench bench = source.getStanding(id).bench();
+        if (bench.warmStop() == null) {
+            return Optional.empty();
+        }
+        List<TimedReading> readings = readings(fill, null);
+        GasNow opening = new GasNow.Opening(fill.bottleNow().pressure().gauge(), StopAndSettle.slowRise());
+        if (readings.size() < 2) {
+            return step(bench, fill, opening);
+        }
+        return step(bench, fill, new GasNow.Filling(readings)).or(() -> step(bench, fill, opening));
+    }
+
+    private Optional<StepStop> step(Bench bench, OpenFill fill, GasNow now) {
+        Temperature temperature = fill.before().temperature().temperature();
+        StopPlan full = plan(bench, fill.bottle(), now, temperature, null, null) instanceof Answer.Given<StopPlan> given
+                ? given.value()
+                : null;
+        StopPlan wanted =
+                plan(bench, fill.bottle(), now, temperature, fill.target().gauge(), null)
+                                instanceof Answer.Given<StopPlan> given
+                        ? given.value()
+                        : null;
+        return full == null || wanted == null
+                ? Optional.empty()
+                : Optional.of(new StepStop(
+                        wanted.stop().reading(),
+                        full.stop().reading(),
+                        new StopSentences(wording, bench.settings()).ofStep(wanted, full)));
+    }
+
+    /**
      * For a bottle as somebody describes it.
      *
      * @throws java.util.NoSuchElementException when there is no such bench or bottle
@@ -114,14 +150,24 @@ public final class StoppingAndSettling {
             @Nullable GaugePressure target,
             @Nullable Mass empty) {
         Bottle known = bench.getBottle(bottle);
-        Answer<StopPlan> plan = WarmDesk.bottle(known.details(), empty)
-                .then(rated -> StopAndSettle.plan(new StopRequest(
-                        rated, now, WarmDesk.bench(bench, temperature), WarmDesk.compensation(bench), target)));
+        Answer<StopPlan> plan = plan(bench, bottle, now, temperature, target, empty);
         StopSentences sentences = new StopSentences(wording, bench.settings());
         return problems()
                 .outcome(plan, BenchUnits.shown(bench.settings()))
                 .map(found -> new StopAdvice(
                         known, found, bench.warmStop(), sentences.of(found), sentences.assumed(known, found)));
+    }
+
+    private Answer<StopPlan> plan(
+            Bench bench,
+            BottleId bottle,
+            GasNow now,
+            Temperature temperature,
+            @Nullable GaugePressure target,
+            @Nullable Mass empty) {
+        return WarmDesk.bottle(bench.getBottle(bottle).details(), empty, source.permitted(bench, bottle, source.now()))
+                .then(rated -> StopAndSettle.plan(new StopRequest(
+                        rated, now, WarmDesk.bench(bench, temperature), WarmDesk.compensation(bench), target)));
     }
 
     /** The readings of a fill; what was read at the same moment as the one before is left out. */

@@ -33,14 +33,18 @@ final class WarmDesk {
                 BenchUnits.rule(bench.settings()));
     }
 
-    /** @param empty its mass without gas; null when nobody weighed it, then it is assumed */
-    static Answer<RatedBottle> bottle(BottleDetails details, @Nullable Mass empty) {
+    /**
+     * @param empty its mass without gas; null when nobody weighed it, then it is assumed
+     * @param permitted what the rule book in force permits, see {@link BenchSource#permitted}
+     */
+    static Answer<RatedBottle> bottle(BottleDetails details, @Nullable Mass empty, GaugePressure permitted) {
         return RatedBottle.of(
-                details.name(),
-                details.waterVolume().stated().volume(),
-                details.servicePressure().gauge(),
-                wall(details.material()),
-                empty);
+                        details.name(),
+                        details.waterVolume().stated().volume(),
+                        details.servicePressure().gauge(),
+                        wall(details.material()),
+                        empty)
+                .map(bottle -> bottle.permitting(permitted));
     }
 
     static Answer<TimedSupply> supply(SupplyDetails details, GaugePressure reading) {

@@ -25,6 +25,10 @@ final class Assumptions {
         return SHEET.value(name, "Pa");
     }
 
+    static double pascalsPerSecond(String name) {
+        return SHEET.value(name, "Pa/s");
+    }
+
     static double squareMetres(String name) {
         return SHEET.value(name, "m2");
     }

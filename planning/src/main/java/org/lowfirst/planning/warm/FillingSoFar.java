@@ -35,6 +35,8 @@ record FillingSoFar(WarmState end, @Nullable RiseRate lastRate) {
 
     private static final double LONGEST_S = 7.0 * 86_400.0;
     private static final double STILL_PA = 1.0;
+    /** A stop that only a density decides has no reading; a source beyond this is not followed [Pa]. */
+    private static final double HIGHEST_SOURCE_PA = 3.9e7;
     /** The source is taken this much above the bottle [Pa]. */
     private static final double SOURCE_ABOVE_PA = 2e6;
 
@@ -53,6 +55,21 @@ record FillingSoFar(WarmState end, @Nullable RiseRate lastRate) {
             soFar = soFar.then(before -> before.on(from, to, bench));
         }
         return soFar;
+    }
+
+    /** A settled bottle whose gauge will rise at a rate. */
+    static Answer<FillingSoFar> opening(RatedBottle bottle, GasNow.Opening now, WarmBench bench) {
+        WarmRefusal wrong = WarmCheck.reading("reading", now.reading());
+        return wrong != null
+                ? Answer.refused(wrong)
+                : Answer.of(new FillingSoFar(
+                        WarmState.settled(
+                                        new WarmVessel(bottle.waterVolume(), bottle.wall()),
+                                        now.reading(),
+                                        bench.surroundings(),
+                                        bench.gas())
+                                .orElseThrow(),
+                        now.rate()));
     }
 
     private Answer<FillingSoFar> on(TimedReading from, TimedReading to, WarmBench bench) {
@@ -77,8 +94,8 @@ record FillingSoFar(WarmState end, @Nullable RiseRate lastRate) {
     }
 
     private Answer<WarmFill> rising(RiseRate rate, Stop stop, Sampling sampling, WarmBench bench) {
-        AbsolutePressure source =
-                new AbsolutePressure(stop.reading().pascals() + bench.ambient().pascals() + SOURCE_ABOVE_PA);
+        AbsolutePressure source = new AbsolutePressure(
+                Math.min(stop.reading().pascals() + bench.ambient().pascals() + SOURCE_ABOVE_PA, HIGHEST_SOURCE_PA));
         return bench.model()
                 .fill(new WarmStage(
                         new WarmSource.Constant(source, bench.temperature()),

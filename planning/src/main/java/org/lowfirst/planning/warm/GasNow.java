@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.gas.Temperature;
+import org.lowfirst.transfer.warm.RiseRate;
 
 /** What is known of the gas in a bottle that is being filled. */
 public sealed interface GasNow {
@@ -36,6 +37,14 @@ public sealed interface GasNow {
             readings = List.copyOf(readings);
         }
     }
+
+    /**
+     * A settled bottle that is about to be filled; the temperature is computed.
+     *
+     * @param reading what the gauge shows, settled at the bench's temperature
+     * @param rate how fast the gauge will rise
+     */
+    record Opening(GaugePressure reading, RiseRate rate) implements GasNow {}
 
     /**
      * A reading with its time.

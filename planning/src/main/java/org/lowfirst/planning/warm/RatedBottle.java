@@ -18,14 +18,44 @@ import org.lowfirst.transfer.warm.WarmRefusal;
  * @param waterVolume internal volume
  * @param servicePressure marked pressure at the reference temperature
  * @param wall its wall; {@link Wall#assumed()} when it was sized from the two above
+ * @param permitted highest settled gauge reading at the reference temperature that the rule book in force permits; null when no
+ *     book was asked, then the marked pressure and the developed pressure limit hold
  */
-public record RatedBottle(String name, Volume waterVolume, GaugePressure servicePressure, Wall wall) {
+public record RatedBottle(
+        String name,
+        Volume waterVolume,
+        GaugePressure servicePressure,
+        Wall wall,
+        @Nullable GaugePressure permitted) {
+
+    /** A book that permits the marked pressure says no other number [Pa]. */
+    private static final double SAME_PA = 100.0;
 
     /** Taken when nobody knows: its wall stores least heat, so the gas is taken to be rather warmer than it is. */
     private static final WallMaterial UNKNOWN = WallMaterial.STEEL;
 
     private static final double LIGHTEST_KG = 0.05;
     private static final double HEAVIEST_KG = 5_000.0;
+
+    /** With no rule book asked. */
+    public RatedBottle(String name, Volume waterVolume, GaugePressure servicePressure, Wall wall) {
+        this(name, waterVolume, servicePressure, wall, null);
+    }
+
+    /** The same by a rule book: {@code most} is its highest settled gauge reading at the reference temperature. */
+    public RatedBottle permitting(GaugePressure most) {
+        return new RatedBottle(name, waterVolume, servicePressure, wall, most);
+    }
+
+    /** Highest settled gauge reading at the reference temperature, as far as bottle and book say. */
+    public GaugePressure most() {
+        return permitted == null ? servicePressure : permitted;
+    }
+
+    /** Whether the book permits another pressure than the marked one. */
+    public boolean isMarkedOtherwise() {
+        return Math.abs(most().pascals() - servicePressure.pascals()) > SAME_PA;
+    }
 
     /**
      * A bottle as far as it is known.

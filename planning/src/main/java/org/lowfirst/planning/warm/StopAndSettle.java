@@ -15,6 +15,7 @@ import org.lowfirst.planning.warm.StopPlan.Now;
 import org.lowfirst.planning.warm.StopPlan.StopAt;
 import org.lowfirst.transfer.warm.Answer;
 import org.lowfirst.transfer.warm.Rest;
+import org.lowfirst.transfer.warm.RiseRate;
 import org.lowfirst.transfer.warm.Sampling;
 import org.lowfirst.transfer.warm.Settling;
 import org.lowfirst.transfer.warm.WarmRefusal;
@@ -44,17 +45,17 @@ public final class StopAndSettle {
     private static Answer<Found> found(StopRequest request) {
         WarmBench bench = request.bench();
         RatedBottle bottle = request.bottle();
-        if (request.now() instanceof GasNow.Filling filling) {
-            return FillingSoFar.follow(bottle, filling.readings(), bench)
-                    .map(soFar -> new Found(
-                            soFar.end(),
-                            new Now(
-                                    soFar.reading(bench),
-                                    soFar.end().gas(),
-                                    soFar.end().wall().get(0),
-                                    true,
-                                    false),
-                            soFar));
+        Answer<FillingSoFar> followed = followed(request);
+        if (followed != null) {
+            return followed.map(soFar -> new Found(
+                    soFar.end(),
+                    new Now(
+                            soFar.reading(bench),
+                            soFar.end().gas(),
+                            soFar.end().wall().get(0),
+                            true,
+                            false),
+                    soFar));
         }
         GasNow.Stated stated = (GasNow.Stated) request.now();
         Temperature wall = stated.wall() == null ? stated.gas() : stated.wall();
@@ -77,6 +78,16 @@ public final class StopAndSettle {
         }
         Now now = new Now(stated.reading(), stated.gas(), wall, false, stated.wall() == null);
         return Answer.of(new Found(there.value(), now, null));
+    }
+
+    /** The fill as it was followed; null when somebody says how warm the gas is. */
+    private static @Nullable Answer<FillingSoFar> followed(StopRequest request) {
+        if (request.now() instanceof GasNow.Filling filling) {
+            return FillingSoFar.follow(request.bottle(), filling.readings(), request.bench());
+        }
+        return request.now() instanceof GasNow.Opening opening
+                ? FillingSoFar.opening(request.bottle(), opening, request.bench())
+                : null;
     }
 
     private static Answer<StopPlan> plan(StopRequest request, Found found) {
@@ -103,7 +114,10 @@ public final class StopAndSettle {
             StopRequest request, Found found, FillLimits limits, Temperature gasAtStop, Settling settling) {
         WarmBench bench = request.bench();
         RatedBottle bottle = request.bottle();
-        GaugePressure reading = limits.reading(bench, gasAtStop);
+        Temperature atLeast = found.soFar() != null && request.compensation() instanceof Compensation.On
+                ? colder(gasAtStop, bench.temperature())
+                : gasAtStop;
+        GaugePressure reading = limits.reading(bench, atLeast);
         boolean beyond = found.now().reading().compareTo(reading) >= 0;
         Density atStop = beyond
                 ? found.state().density()
@@ -116,7 +130,7 @@ public final class StopAndSettle {
         }
         StopAt stop = new StopAt(
                 reading,
-                limits.reason(bench, gasAtStop),
+                limits.reason(bench, atLeast),
                 gasAtStop,
                 reading(bench, limits.rated(), bench.temperature()),
                 hot.value());
@@ -129,6 +143,25 @@ public final class StopAndSettle {
                 settling,
                 topUp(bottle, bench, limits, found.state().density()),
                 cautions(request, found)));
+    }
+
+    /**
+     * A gas temperature that was computed, less its margin, but no colder than the bench: where the gauge may go beyond the marked
+     * pressure, gas that is colder than computed must not make too much of it.
+     */
+    private static Temperature colder(Temperature computed, Temperature bench) {
+        double least_K = Math.min(computed.kelvin(), bench.kelvin());
+        return new Temperature(Math.max(least_K, computed.kelvin() - margin_K()));
+    }
+
+    /** How much colder than computed the gas is taken to be where a stop goes beyond the marked pressure [K]. */
+    public static double margin_K() {
+        return Assumptions.kelvin("stop.gas-margin");
+    }
+
+    /** How fast a gauge rises at least, where nothing was read yet. */
+    public static RiseRate slowRise() {
+        return new RiseRate(Assumptions.pascalsPerSecond("stop.slow-rise"));
     }
 
     static SettledBottle settled(RatedBottle bottle, WarmBench bench, FillLimits limits, Density density) {

@@ -8,6 +8,10 @@ public enum StopReason {
     TARGET,
     /** There the gauge shows the marked service pressure; the bottle is not full, because the gas is warm. */
     SERVICE_PRESSURE,
+    /** There the bottle holds what the rule book permits, which is not what is marked. */
+    RULE_BOOK,
+    /** There the gauge shows what the rule book permits; the bottle is not full, because the gas is warm. */
+    RULE_BOOK_READING,
     /** Beyond, a hot bottle would come to more than the rule set allows. */
     DEVELOPED_PRESSURE
 }

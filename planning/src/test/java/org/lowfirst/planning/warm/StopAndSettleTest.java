@@ -115,6 +115,72 @@ class StopAndSettleTest {
         assertThat(plan.ifShutAtStop().atBench().toBar()).isCloseTo(150.0, within(1e-6));
     }
 
+    /** Aluminium marked 200 of which a book takes 150 only, and a plus sign worth 10 %. */
+    @Test
+    void whatTheRuleBookPermitsTakesThePlaceOfTheMark() {
+        for (double permitted : new double[] {150, 220}) {
+            for (Compensation compensation : List.of(Compensation.OFF, ON)) {
+                StopRequest marked = stated(15, 100, 45).with(compensation);
+                StopPlan plan = plan(new StopRequest(
+                        marked.bottle().permitting(GaugePressure.ofBar(permitted)),
+                        marked.now(),
+                        marked.bench(),
+                        compensation,
+                        null));
+                assertThat(plan.stop().full().toBar()).isCloseTo(permitted, within(1e-6));
+                assertThat(plan.ifShutAtStop().atReference().toBar()).isLessThanOrEqualTo(permitted + ROUNDING_BAR);
+                if (compensation == ON) {
+                    assertThat(plan.stop().why()).isEqualTo(StopReason.RULE_BOOK);
+                    assertThat(plan.stop().reading().toBar()).isGreaterThan(permitted + 10);
+                } else {
+                    assertThat(plan.stop().why()).isEqualTo(StopReason.RULE_BOOK_READING);
+                    assertThat(plan.stop().reading().toBar()).isCloseTo(permitted, within(1e-9));
+                }
+            }
+        }
+    }
+
+    @Test
+    void aBookThatPermitsTheMarkChangesNothing() {
+        StopRequest marked = stated(15, 100, 45).with(ON);
+        StopPlan plan = plan(new StopRequest(
+                marked.bottle().permitting(GaugePressure.ofBar(200)), marked.now(), marked.bench(), ON, null));
+        assertThat(plan.stop()).isEqualTo(plan(marked).stop());
+    }
+
+    /** Where the gauge may go above the mark, gas 8 K colder than computed still settles within it. */
+    @Test
+    void aComputedTemperatureIsNotReliedUponToTheLastKelvin() {
+        StopRequest request = new StopRequest(Shop.bottle(2, 200), filling(20, 60, 100, 140), Shop.bench(18), ON, null);
+        StopPlan plan = plan(request);
+        WarmBench bench = request.bench();
+        Temperature colder = new Temperature(plan.stop().gas().kelvin() - StopAndSettle.margin_K());
+        double settled = bench.gas()
+                .density(plan.stop().reading().toAbsolute(bench.ambient()), colder)
+                .map(density -> bench.gas()
+                        .pressure(density, bench.rule().temperature())
+                        .orElseThrow())
+                .orElseThrow()
+                .toGauge(bench.ambient())
+                .toBar();
+        assertThat(plan.stop().reading().toBar()).isGreaterThan(205);
+        assertThat(settled).isCloseTo(200, within(1e-6));
+        assertThat(plan.ifShutAtStop().atReference().toBar()).isBetween(190.0, 199.0);
+    }
+
+    @Test
+    void aBottleAboutToBeFilledIsTakenToRiseSlowly() {
+        StopPlan slow = plan(new StopRequest(
+                Shop.bottle(2, 200),
+                new GasNow.Opening(GaugePressure.ofBar(20), StopAndSettle.slowRise()),
+                Shop.bench(18),
+                ON,
+                GaugePressure.ofBar(180)));
+        assertThat(slow.now().gas()).isEqualTo(Temperature.ofCelsius(18));
+        assertThat(slow.stop().gas()).isGreaterThan(Temperature.ofCelsius(26));
+        assertThat(slow.stop().reading().toBar()).isBetween(180.1, 195.0);
+    }
+
     /** 131 F and 5/4 govern for a service pressure marked at a temperature far below: the check is real, not only shown. */
     @Test
     void theDevelopedPressureIsChecked() {

@@ -79,8 +79,14 @@ public record StepPage(
      * @param label what {@code expected} means, e.g. "gauges meet at about"
      * @param expected number; empty when nothing is flowing
      * @param neverAbove number
+     * @param why what both numbers come from where the gauge may go above the mark; empty otherwise
      */
-    public record Gauge(String unit, String label, String expected, String neverAbove) {}
+    public record Gauge(String unit, String label, String expected, String neverAbove, List<String> why) {
+
+        public Gauge {
+            why = List.copyOf(why);
+        }
+    }
 
     /**
      * @param path where the act leads; the form's address when there is an entry

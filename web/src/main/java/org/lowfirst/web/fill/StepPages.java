@@ -8,6 +8,7 @@ import org.lowfirst.app.bench.GuidingAFill;
 import org.lowfirst.app.bench.Phase;
 import org.lowfirst.app.bench.Position;
 import org.lowfirst.app.bench.Recording;
+import org.lowfirst.app.honest.StepStop;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.Command.AbandonFill;
 import org.lowfirst.station.Command.FinishFill;
@@ -154,7 +155,19 @@ public final class StepPages {
     }
 
     private StepPage page(BenchNow now, Guide.Step step, Form form) {
-        return new StepWriter(now, step.fill()).page(step, form, workplace.ids().next());
+        return new StepWriter(now, step.fill(), warm(now, step))
+                .page(step, form, workplace.ids().next());
+    }
+
+    /** Where the gauge may go while the gas is warm; null where nothing flows or the mark holds. */
+    private @Nullable StepStop warm(BenchNow now, Guide.Step step) {
+        return step.supply() == null
+                ? null
+                : workplace
+                        .benches()
+                        .stoppingAndSettling()
+                        .findForStep(now.id(), step.fill())
+                        .orElse(null);
     }
 
     private static Position next(Position position) {

@@ -11,6 +11,7 @@ import org.lowfirst.app.bench.Guide;
 import org.lowfirst.app.bench.Phase;
 import org.lowfirst.app.bench.Position;
 import org.lowfirst.app.bench.ValveState;
+import org.lowfirst.app.honest.StepStop;
 import org.lowfirst.gas.GaugePressure;
 import org.lowfirst.planning.FillPlan;
 import org.lowfirst.station.Bottle;
@@ -43,12 +44,19 @@ final class StepWriter {
     private final OpenFill fill;
     private final Words words;
     private final Figures figures;
+    private final @Nullable StepStop warm;
 
     StepWriter(BenchNow now, OpenFill fill) {
+        this(now, fill, null);
+    }
+
+    /** @param warm where the gauge may go while the gas is warm; null where the mark holds */
+    StepWriter(BenchNow now, OpenFill fill, @Nullable StepStop warm) {
         this.now = now;
         this.fill = fill;
         this.words = now.words();
         this.figures = now.figures();
+        this.warm = warm;
     }
 
     String path() {
@@ -156,13 +164,14 @@ final class StepWriter {
     }
 
     private Gauge gauge(Guide.Step step) {
-        @Nullable GaugePressure expected = step.expected();
-        String label = expected != null && atTarget(expected) ? "step.shut-at" : "step.meet-at";
+        @Nullable GaugePressure shown = shown(step);
+        String label = isStop(step) ? "step.shut-at" : "step.meet-at";
         return new Gauge(
                 figures.pressureUnit(),
                 words.of(label),
-                expected == null ? "" : figures.pressure(expected),
-                figures.pressure(step.neverAbove()));
+                shown == null ? "" : figures.pressure(shown),
+                figures.pressure(warm == null ? step.neverAbove() : warm.neverAbove()),
+                warm == null ? List.of() : warm.sentences());
     }
 
     private List<GaugeField> fields(Guide.Step step) {
@@ -178,13 +187,22 @@ final class StepWriter {
         return fields;
     }
 
-    private boolean atTarget(GaugePressure expected) {
-        return Math.abs(expected.pascals() - fill.target().gauge().pascals()) < SAME_PA;
+    /** Whether the valve is shut by the bottle's gauge, at the target or at what it must not pass. */
+    private boolean isStop(Guide.Step step) {
+        @Nullable GaugePressure expected = step.expected();
+        double stop_Pa =
+                Math.min(fill.target().gauge().pascals(), step.neverAbove().pascals());
+        return expected != null && Math.abs(expected.pascals() - stop_Pa) < SAME_PA;
+    }
+
+    /** What the gauge comes to; where the valve is shut by it, as warm as the gas then is. */
+    private @Nullable GaugePressure shown(Guide.Step step) {
+        return warm != null && isStop(step) ? warm.shutAt() : step.expected();
     }
 
     private String stop(Guide.Step step) {
-        @Nullable GaugePressure expected = step.expected();
-        return expected == null ? "" : figures.pressureWithUnit(expected);
+        @Nullable GaugePressure shown = shown(step);
+        return shown == null ? "" : figures.pressureWithUnit(shown);
     }
 
     private static String supply(Guide.Step step) {
