@@ -150,7 +150,7 @@ final class SettlePageTest {
             step = browser.follow(step.find(".thumb a.act"));
         }
         assertThat(text(step))
-                .contains("it settles to about", "settled it would then read", "10 bar a minute or faster")
+                .contains("it settles to about", "which is what its marking allows", "10 bar a minute or faster")
                 .contains("Each step says how far");
         int never = Integer.parseInt(step.find(".never .big").text());
         assertThat(never).as(text(step)).isBetween(201, 230);

@@ -13,6 +13,7 @@ import org.lowfirst.planning.warm.GasNow;
 import org.lowfirst.planning.warm.SettledBottle;
 import org.lowfirst.planning.warm.StopAndSettle;
 import org.lowfirst.planning.warm.StopPlan;
+import org.lowfirst.planning.warm.StopReason;
 import org.lowfirst.planning.warm.TopUp;
 import org.lowfirst.station.Bottle;
 import org.lowfirst.station.Settings;
@@ -52,7 +53,6 @@ final class StopSentences {
     List<String> ofStep(StopPlan wanted, StopPlan full) {
         String bench = units.show(wanted.request().bench().temperature());
         String reference = units.show(wanted.request().bench().rule().temperature());
-        boolean otherwise = wanted.request().bottle().isMarkedOtherwise();
         return List.of(
                 say(
                         "step.settles",
@@ -61,14 +61,15 @@ final class StopSentences {
                                 "settled", units.show(wanted.ifShutAtStop().atBench()),
                                 "bench", bench,
                                 "most", units.show(wanted.topUp().fillTo()),
-                                "margin", difference(StopAndSettle.margin_K()))),
+                                "margin", margin())),
                 say(
-                        otherwise ? "step.limit.book" : "step.limit.mark",
+                        limit(full),
                         Map.of(
                                 "limit", units.show(full.stop().reading()),
                                 "permitted",
                                         units.show(wanted.request().bottle().most()),
-                                "reference", reference)),
+                                "reference", reference,
+                                "margin", margin())),
                 wanted.request().now() instanceof GasNow.Opening opening
                         ? say(
                                 "step.gas.slow",
@@ -83,10 +84,17 @@ final class StopSentences {
                                 Map.of("gas", units.show(wanted.stop().gas()))));
     }
 
-    private String difference(double kelvins) {
-        return units.temperature() == TemperatureUnit.FAHRENHEIT
-                ? String.format(Locale.ROOT, "%.0f F", kelvins * 9.0 / 5.0)
-                : String.format(Locale.ROOT, "%.0f K", kelvins);
+    private String margin() {
+        boolean fahrenheit = units.temperature() == TemperatureUnit.FAHRENHEIT;
+        double margin_K = StopAndSettle.margin_K();
+        return fahrenheit ? units.number(margin_K * 9.0 / 5.0, 0) + " F" : units.number(margin_K, 0) + " K";
+    }
+
+    private static String limit(StopPlan full) {
+        if (full.stop().why() == StopReason.DEVELOPED_PRESSURE) {
+            return "step.limit.hot";
+        }
+        return full.request().bottle().isMarkedOtherwise() ? "step.limit.book" : "step.limit.mark";
     }
 
     private String settled(StopPlan plan) {
