@@ -1,26 +1,36 @@
 package org.lowfirst.planning.session;
 
-/** Moves prices along what is asked of each supply beyond what it has, in shortening steps (subgradient method). */
+/**
+ * Moves prices along what is asked of each supply beyond what it has, in shortening steps. Half of every direction is the one
+ * before, which keeps the prices from swinging about between ways that cost the same (deflected subgradient method).
+ */
 final class Ascent {
 
-    private static final int PATIENCE = 12;
-    private static final double SHORTEST = 1e-6;
+    private static final int PATIENCE = 20;
+    private static final double SHORTER = 0.7;
+    private static final double SHORTEST = 1e-4;
+    private static final double FRESH = 0.5;
 
     private final PriceTable table;
+    private final double[][] mu;
     private final double[][] excess;
+    private final double[][] direction;
     private double length = 1.0;
     private int waited;
+    private boolean moved;
 
     Ascent(PriceTable table) {
         this.table = table;
-        excess = new double[table.problem.supplies][table.levels.count()];
+        mu = table.prices.mu;
+        excess = new double[mu.length][table.levels.count()];
+        direction = new double[mu.length][table.levels.count()];
     }
 
     /** Starts a round with what every supply has, counted negative. */
     double[][] openRound() {
         for (int s = 0; s < excess.length; s++) {
-            for (int t = 0; t < excess[s].length; t++) {
-                excess[s][t] = -table.has(s, t);
+            for (int c = 0; c < excess[s].length; c++) {
+                excess[s][c] = -table.prices.has_mol(s, c);
             }
         }
         return excess;
@@ -37,27 +47,36 @@ final class Ascent {
         if (better) {
             waited = 0;
         } else if (++waited > PATIENCE) {
-            length *= 0.6;
+            length *= SHORTER;
             waited = 0;
         }
-        double square = 0.0;
-        for (int s = 0; s < excess.length; s++) {
-            for (int t = 0; t < excess[s].length; t++) {
-                if (excess[s][t] > 0.0 || table.mu[s][t] > 0.0) {
-                    square += excess[s][t] * excess[s][t];
-                }
-            }
-        }
+        double square = turn();
         if (!(square > 0.0) || length < SHORTEST) {
             return false;
         }
         double step = length * hoped / square;
-        for (int s = 0; s < excess.length; s++) {
-            for (int t = 0; t < excess[s].length; t++) {
-                table.mu[s][t] = Math.max(0.0, table.mu[s][t] + step * excess[s][t]);
+        for (int s = 0; s < mu.length; s++) {
+            for (int c = 0; c < mu[s].length; c++) {
+                mu[s][c] = Math.max(0.0, mu[s][c] + step * direction[s][c]);
             }
         }
         table.reprice();
         return true;
+    }
+
+    /** Turns the direction towards the excess; its square, without prices that cannot fall any further. */
+    private double turn() {
+        double square = 0.0;
+        for (int s = 0; s < mu.length; s++) {
+            for (int c = 0; c < mu[s].length; c++) {
+                double before = moved ? direction[s][c] : excess[s][c];
+                direction[s][c] = FRESH * excess[s][c] + (1.0 - FRESH) * before;
+                if (direction[s][c] > 0.0 || mu[s][c] > 0.0) {
+                    square += direction[s][c] * direction[s][c];
+                }
+            }
+        }
+        moved = true;
+        return square;
     }
 }

@@ -8,10 +8,13 @@ final class Budget {
     /** So often that somebody who stops a search waits a moment at most; a step of a large session takes longest. */
     private static final long ASK_EVERY = 1L << 9;
 
+    private static final long ASK_ROUNDS = 1L << 5;
+
     private final long most;
     private final SessionWatch watch;
     private long spent;
     private long share;
+    private long asked;
     private boolean stopped;
     private SessionWatch.SoFar soFar;
 
@@ -37,6 +40,14 @@ final class Budget {
             ask();
         }
         return true;
+    }
+
+    /** Whether nobody has stopped the search; for work that is counted elsewhere. */
+    boolean goesOn() {
+        if (++asked % ASK_ROUNDS == 0) {
+            ask();
+        }
+        return !stopped;
     }
 
     /** Whether the last search was cut off. */

@@ -21,8 +21,10 @@ final class LargeSession {
     private static final long SEED = 20_26;
     private static final int LEVELS_BETWEEN = 48;
     private static final int TRIALS_PER_ROUND = 20;
-    /** One in so many rounds goes to the bound on bottles; more of them have not moved it (docs/session.md). */
-    private static final int BOUND = 3;
+    /** A tenth of the rounds tells how far it may be worth looking; twice the rounds go to the proof at the end. */
+    private static final int FIRST_LOOK = 10;
+
+    private static final int PROOF = 2;
 
     private static final int WAYS = 6;
 
@@ -41,13 +43,16 @@ final class LargeSession {
 
     Found solve(double gasStep_mol) {
         Trial best = leaveOutUntilPossible();
-        int readyAtMost = ReadyBound.of(problem, best.ready(), rounds / BOUND + 1, LEVELS_BETWEEN);
+        int readyAtMost = ReadyBound.of(problem, best.ready(), rounds / FIRST_LOOK + 1, budget);
         while (best.ready() < readyAtMost) {
             Trial more = takeOnOneMore(best);
             if (more == null) {
                 break;
             }
             best = more;
+        }
+        if (best.ready() < readyAtMost) {
+            readyAtMost = Math.min(readyAtMost, ReadyBound.of(problem, best.ready(), PROOF * rounds, budget));
         }
         best = raiseToWishes(preferImportant(best));
         List<Candidate> found = improveOrder(best, gasStep_mol);

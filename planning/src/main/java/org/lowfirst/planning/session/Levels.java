@@ -8,7 +8,9 @@ final class Levels {
 
     private static final int BINS_PER_LEVEL = 4;
     /** A level so far below every stop makes the prices near it sharper. */
-    private static final double JUST_BELOW = 0.998;
+    private static final double JUST_BELOW = 0.99;
+
+    private static final double NARROWEST = 1e-9;
 
     private final double[] level;
     /** By bin of equal width: the last level not above the bin's lower edge. */
@@ -59,6 +61,28 @@ final class Levels {
             found.add(low + (high - low) * i / between);
         }
         return new Levels(found.stream().mapToDouble(Double::doubleValue).toArray());
+    }
+
+    /** These levels and one in the middle between every two. */
+    Levels halved() {
+        double[] finer = new double[2 * level.length - 1];
+        for (int j = 0; j < level.length; j++) {
+            finer[2 * j] = level[j];
+            if (j > 0) {
+                finer[2 * j - 1] = middle(j);
+            }
+        }
+        return new Levels(finer);
+    }
+
+    /** Width of the cell below level c, c at least 1; above 0. */
+    double width(int c) {
+        return Math.max(level[c] - level[c - 1], NARROWEST);
+    }
+
+    /** Middle of the cell below level c; the lowest level for cell 0. */
+    double middle(int c) {
+        return c == 0 ? level[0] : 0.5 * (level[c - 1] + level[c]);
     }
 
     int count() {

@@ -26,10 +26,10 @@ final class LossBound {
         Problem problem = table.problem;
         double scale_mol = 0.02 * table.need_mol();
         Ascent ascent = new Ascent(table);
-        double[][] bestPrices = copy(table.mu);
+        double[][] bestPrices = copy(table.prices.mu);
         for (int round = 0; round < rounds && best_mol < enough_mol; round++) {
             double[][] excess = ascent.openRound();
-            double bound_mol = fixed_mol - table.paidAtMost(0, problem.supply_molPerM3);
+            double bound_mol = fixed_mol - table.prices.paidAtMost(0, problem.supply_molPerM3);
             int[] cheapest = cheapest(taken);
             for (int b : cheapest) {
                 bound_mol += table.pays(b);
@@ -37,7 +37,7 @@ final class LossBound {
             boolean better = bound_mol > best_mol + 1e-9;
             if (better) {
                 best_mol = bound_mol;
-                bestPrices = copy(table.mu);
+                bestPrices = copy(table.prices.mu);
             }
             if (bound_mol == Double.POSITIVE_INFINITY) {
                 break;
@@ -51,7 +51,7 @@ final class LossBound {
             }
         }
         for (int s = 0; s < bestPrices.length; s++) {
-            System.arraycopy(bestPrices[s], 0, table.mu[s], 0, bestPrices[s].length);
+            System.arraycopy(bestPrices[s], 0, table.prices.mu[s], 0, bestPrices[s].length);
         }
         table.reprice();
     }
@@ -78,7 +78,7 @@ final class LossBound {
      * @param fromOf by bottle: lowest supply it may still go on
      */
     double inside_mol(double used_mol, int from, int[] fromOf, double[] r, double[] q) {
-        double bound = fixed_mol + used_mol - table.paidAtMost(from, r);
+        double bound = fixed_mol + used_mol - table.prices.paidAtMost(from, r);
         for (int b = 0; b < q.length; b++) {
             bound += table.pays(b, Math.max(from, fromOf[b]), q[b]);
         }

@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lowfirst.gas.Amount;
 
 /** The bounds used for large sessions never cut off what every plan tried shows to be possible. Densities in bar, litres. */
 final class BoundsTest {
@@ -14,13 +15,37 @@ final class BoundsTest {
         return LongStream.range(0, 200);
     }
 
+    static LongStream few() {
+        return LongStream.range(0, 24);
+    }
+
     @ParameterizedTest
     @MethodSource("seeds")
     void theReadyBoundIsNeverBelowTheBestPlan(long seed) {
-        SessionRequest request = Sessions.random(seed, 2 + (int) (seed % 2), 3, seed % 3 != 0, seed % 5 == 0, 2.0);
+        double scale = new double[] {1.0, 2.0, 4.0, 6.0}[(int) (seed / 2 % 4)];
+        SessionRequest request = Sessions.random(seed, 2 + (int) (seed % 2), 3, seed % 3 != 0, seed % 5 == 0, scale);
         int ready = EveryPlan.of(request).ready();
         Problem problem = problem(request);
-        assertThat(ReadyBound.of(problem, 0, 400, 40)).isBetween(ready, problem.bottles);
+        for (int known = 0; known < ready; known++) {
+            assertThat(ReadyBound.of(problem, known, 600, patient())).isBetween(ready, problem.bottles);
+        }
+    }
+
+    /** The bound is asked whether as many are possible as a plan has just made ready. */
+    @ParameterizedTest
+    @MethodSource("few")
+    void theReadyBoundOfALargeSessionIsNotBelowThePlanFound(long seed) {
+        double scale = new double[] {1.0, 2.5, 4.0}[(int) (seed % 3)];
+        SessionRequest request = Sessions.random(seed, 8, 20, seed % 2 == 0, seed % 5 == 0, scale);
+        Problem problem = problem(request);
+        int ready = new LargeSession(problem, patient(), 300).quickReady();
+        if (ready > 0) {
+            assertThat(ReadyBound.of(problem, ready - 1, 900, patient())).isGreaterThanOrEqualTo(ready);
+        }
+    }
+
+    private static Budget patient() {
+        return new Budget(Effort.USUAL.nodes(), SessionWatch.PATIENT, new SessionWatch.SoFar(0, 0, Amount.NONE, 0));
     }
 
     @ParameterizedTest
