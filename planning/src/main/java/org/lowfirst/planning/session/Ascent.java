@@ -26,11 +26,15 @@ final class Ascent {
         direction = new double[mu.length][table.levels.count()];
     }
 
-    /** Starts a round with what every supply has, counted negative. */
-    double[][] openRound() {
+    /**
+     * Starts a round with what every supply has, counted negative.
+     *
+     * @param times how many times it counts
+     */
+    double[][] openRound(double times) {
         for (int s = 0; s < excess.length; s++) {
             for (int c = 0; c < excess[s].length; c++) {
-                excess[s][c] = -table.prices.has_mol(s, c);
+                excess[s][c] = -times * table.prices.has_mol(s, c);
             }
         }
         return excess;

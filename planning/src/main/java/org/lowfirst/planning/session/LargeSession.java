@@ -21,10 +21,8 @@ final class LargeSession {
     private static final long SEED = 20_26;
     private static final int LEVELS_BETWEEN = 48;
     private static final int TRIALS_PER_ROUND = 20;
-    /** A tenth of the rounds tells how far it may be worth looking; twice the rounds go to the proof at the end. */
+    /** A tenth of the rounds tells how far it may be worth looking; all of them go to the proof at the end. */
     private static final int FIRST_LOOK = 10;
-
-    private static final int PROOF = 2;
 
     private static final int WAYS = 6;
 
@@ -52,7 +50,7 @@ final class LargeSession {
             best = more;
         }
         if (best.ready() < readyAtMost) {
-            readyAtMost = Math.min(readyAtMost, ReadyBound.of(problem, best.ready(), PROOF * rounds, budget));
+            readyAtMost = Math.min(readyAtMost, ReadyBound.of(problem, best.ready(), rounds, budget));
         }
         best = raiseToWishes(preferImportant(best));
         List<Candidate> found = improveOrder(best, gasStep_mol);

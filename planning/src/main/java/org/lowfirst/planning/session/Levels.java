@@ -7,8 +7,8 @@ import java.util.TreeSet;
 final class Levels {
 
     private static final int BINS_PER_LEVEL = 4;
-    /** A level so far below every stop makes the prices near it sharper. */
-    private static final double JUST_BELOW = 0.99;
+    /** Levels so far below every stop make the prices near it sharper. */
+    private static final double[] JUST_BELOW = {0.99, 0.999};
 
     private static final double NARROWEST = 1e-9;
 
@@ -43,7 +43,9 @@ final class Levels {
             if (!Problem.at(problem.bottle_molPerM3[b], stop[b])) {
                 found.add(problem.bottle_molPerM3[b]);
                 found.add(stop[b]);
-                found.add(Math.max(problem.bottle_molPerM3[b], stop[b] * JUST_BELOW));
+                for (double below : JUST_BELOW) {
+                    found.add(Math.max(problem.bottle_molPerM3[b], stop[b] * below));
+                }
             }
         }
         if (found.isEmpty()) {

@@ -1,6 +1,5 @@
 package org.lowfirst.planning.session;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 
@@ -26,9 +25,9 @@ final class LossBound {
         Problem problem = table.problem;
         double scale_mol = 0.02 * table.need_mol();
         Ascent ascent = new Ascent(table);
-        double[][] bestPrices = copy(table.prices.mu);
+        double[][] bestPrices = table.prices.copyOfMu();
         for (int round = 0; round < rounds && best_mol < enough_mol; round++) {
-            double[][] excess = ascent.openRound();
+            double[][] excess = ascent.openRound(1.0);
             double bound_mol = fixed_mol - table.prices.paidAtMost(0, problem.supply_molPerM3);
             int[] cheapest = cheapest(taken);
             for (int b : cheapest) {
@@ -37,7 +36,7 @@ final class LossBound {
             boolean better = bound_mol > best_mol + 1e-9;
             if (better) {
                 best_mol = bound_mol;
-                bestPrices = copy(table.prices.mu);
+                bestPrices = table.prices.copyOfMu();
             }
             if (bound_mol == Double.POSITIVE_INFINITY) {
                 break;
@@ -50,9 +49,7 @@ final class LossBound {
                 break;
             }
         }
-        for (int s = 0; s < bestPrices.length; s++) {
-            System.arraycopy(bestPrices[s], 0, table.prices.mu[s], 0, bestPrices[s].length);
-        }
+        table.prices.set(bestPrices);
         table.reprice();
     }
 
@@ -83,9 +80,5 @@ final class LossBound {
             bound += table.pays(b, Math.max(from, fromOf[b]), q[b]);
         }
         return bound;
-    }
-
-    private static double[][] copy(double[][] prices) {
-        return Arrays.stream(prices).map(double[]::clone).toArray(double[][]::new);
     }
 }

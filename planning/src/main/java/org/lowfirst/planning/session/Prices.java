@@ -1,5 +1,7 @@
 package org.lowfirst.planning.session;
 
+import java.util.Arrays;
+
 /**
  * Prices for the gas of every supply, spread evenly over the cells between levels (cell c lies below level c; cell 0 is the
  * lowest level itself). See {@link PriceTable} for what is priced.
@@ -35,6 +37,24 @@ final class Prices {
             }
         }
         return same;
+    }
+
+    double[][] copyOfMu() {
+        return Arrays.stream(mu).map(double[]::clone).toArray(double[][]::new);
+    }
+
+    void set(double[][] prices) {
+        for (int s = 0; s < mu.length; s++) {
+            System.arraycopy(prices[s], 0, mu[s], 0, mu[s].length);
+        }
+    }
+
+    void multiply(double times) {
+        for (double[] ofSupply : mu) {
+            for (int c = 0; c < ofSupply.length; c++) {
+                ofSupply[c] *= times;
+            }
+        }
     }
 
     boolean kept(int s) {
