@@ -20,6 +20,8 @@ final class AreaRules {
             return StandRules.check(f);
         } else if (fact instanceof SessionFact f) {
             return SessionRules.check(bench, f);
+        } else if (fact instanceof OutlookFact f) {
+            return OutlookRules.check(bench.areas().outlook(), f, circumstances);
         }
         throw new AssertionError("unhandled " + fact);
     }

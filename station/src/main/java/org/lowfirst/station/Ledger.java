@@ -85,6 +85,7 @@ final class Ledger {
             settings = f.settings();
         } else if (fact instanceof Fact.SupplyConnected f) {
             supplies.put(f.supply(), new Supply(f.supply(), f.details(), SupplyStatus.CONNECTED, f.reading()));
+            areas = areas.delivered();
         } else if (fact instanceof Fact.SupplyAmended f) {
             supplies.computeIfPresent(f.supply(), (key, supply) -> supply.with(f.details()));
         } else if (fact instanceof Fact.SupplyRemoved f) {

@@ -98,6 +98,10 @@ public enum Rule {
     QUANTITY_DECIMALS_OUT_OF_RANGE,
     /** A day nobody can mean: too long ago, or not here yet. */
     DAY_OUT_OF_RANGE,
+    /** A number to look ahead with that cannot be meant. */
+    FIGURE_OUT_OF_RANGE,
+    NO_FIGURES,
+    HAPPENING_UNKNOWN,
     /** A closed month stays as it is. */
     DAY_IN_CLOSED_MONTH,
     DAYS_BACKWARDS,

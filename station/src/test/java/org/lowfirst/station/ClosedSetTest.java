@@ -107,6 +107,10 @@ class ClosedSetTest {
                     SessionRulesTest.SESSION, Larkmoor.FILL, Larkmoor.A, "its valve is stiff")),
             new Command.Enter(new SessionFact.BottleLeftOut(SessionRulesTest.SESSION, Larkmoor.FILL, "not here")),
             new Command.Enter(new SessionFact.SessionEnded(SessionRulesTest.SESSION, "called away")),
+            new Command.Enter(new OutlookFact.FiguresKept(Map.of(AheadFigure.LEAD_DAYS, new BigDecimal("4")))),
+            new Command.Enter(new OutlookFact.HappeningPlanned(OutlookTest.CAMP)),
+            new Command.Enter(new OutlookFact.HappeningDropped("Wave week", OutlookTest.CAMP.from())),
+            new Command.Enter(new OutlookFact.SuppliesOrdered(LocalDate.of(2026, 6, 20))),
             new Command.TakeInSupply(
                     new Command.ConnectSupply(new SupplyId("e"), Larkmoor.supply("E"), Larkmoor.reads("200", 9)),
                     List.of(new StandFact.ExchangeMade(Larkmoor.A, new SupplyId("e")))),
@@ -126,7 +130,8 @@ class ClosedSetTest {
 
     @Test
     void eachCommandIsDecided() {
-        Journal idle = Markings.given(new Fact.GaugeDescribed(GAUGE));
+        Journal idle =
+                Markings.given(new Fact.GaugeDescribed(GAUGE), new OutlookFact.HappeningPlanned(OutlookTest.CAMP));
         Arrays.stream(Squads.facts()).forEach(idle::add);
         Journal doubtful = Markings.given(new GateFact.BottleMarked(Larkmoor.M_03, Markings.unsure()));
         Journal filling = Journal.given(
