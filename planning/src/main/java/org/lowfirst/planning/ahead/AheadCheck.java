@@ -39,7 +39,8 @@ final class AheadCheck {
                 "forecast",
                 "have at least one usual bottle or one past fill to go by");
         request.events()
-                .forEach(event -> checking.number("fills of event " + event.name(), event.fills(), 0, 1_000, ""));
+                .forEach(event -> checking.number("fills of event " + event.name(), event.fills(), 0, 1_000, "")
+                        .number("days of event " + event.name(), event.days(), 1, 100, ""));
         guess();
         return checking.number("days from order to delivery", request.ordering().leadDays(), 0, 365, "")
                 .number("reserve of fills", request.ordering().reserveFills(), 0, 1_000, "");

@@ -37,7 +37,9 @@ final class Lives {
         reserve_d = new int[lives];
         before = new int[lives][];
         for (PlannedEvent event : request.events()) {
-            events.merge(event.date(), event.fills(), Double::sum);
+            for (int day = 0; day < event.days(); day++) {
+                events.merge(event.date().plusDays(day), event.fills() / event.days(), Double::sum);
+            }
         }
     }
 

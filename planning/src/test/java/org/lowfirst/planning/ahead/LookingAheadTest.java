@@ -108,6 +108,29 @@ final class LookingAheadTest {
     }
 
     @Test
+    void anEventOfAWeekIsSpreadOverItsDays() {
+        LocalDate first = Aheads.TODAY.plusDays(24);
+        Forecast quiet = forecast(saturdays(60), List.of(), WEEK, BARS);
+        Forecast week = forecast(saturdays(60), List.of(new PlannedEvent("camp", first, 7, 14)), WEEK, BARS);
+        Forecast day = forecast(saturdays(60), List.of(new PlannedEvent("camp", first, 14)), WEEK, BARS);
+        assertThat(day.fillsPerWeek() - quiet.fillsPerWeek()).isBetween(3.2, 3.8);
+        assertThat(week.fillsPerWeek() - quiet.fillsPerWeek())
+                .as("four of its seven days lie in the coming four weeks")
+                .isBetween(1.7, 2.3);
+        assertThat(refused(new AheadRequest(
+                        Aheads.CONDITIONS,
+                        Aheads.bank(BARS),
+                        UseHistory.none(Aheads.TODAY),
+                        List.of(Aheads.USUAL),
+                        List.of(new PlannedEvent("camp", first, 0, 14)),
+                        null,
+                        WEEK,
+                        Aheads.TODAY,
+                        1)))
+                .startsWith("The days of event camp (0) must be 1 to 100.");
+    }
+
+    @Test
     void theAlertRisesAsTheBankGoesDown() {
         assertThat(forecast(saturdays(60), List.of(), WEEK, 190, 200, 200, 200)
                         .order()
