@@ -58,7 +58,7 @@ final class AheadFileReader {
             "weekdays",
             "seed");
     private static final List<String> FILL_KEYS = List.of("date", "bottle", "start");
-    private static final List<String> EVENT_KEYS = List.of("name", "date", "fills");
+    private static final List<String> EVENT_KEYS = List.of("name", "date", "days", "fills");
 
     static final Shape SHAPE = new Shape(
             "the file",
@@ -178,10 +178,13 @@ final class AheadFileReader {
                 section.required("date", "date of an event", "2026-06-01").flatMap(this::date);
         Optional<Double> fills =
                 numbers.required(section, "fills", "fills of event " + name.orElse(Integer.toString(number)), "6");
+        int days = small(
+                numbers.optionalWhole(section, "days", "days of event " + name.orElse(Integer.toString(number)), "7")
+                        .orElse(1L));
         section.reportStrangers();
         return name.isEmpty() || date.isEmpty() || fills.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new PlannedEvent(name.get(), date.get(), fills.get()));
+                : Optional.of(new PlannedEvent(name.get(), date.get(), days, fills.get()));
     }
 
     private @Nullable UseGuess guess(Section section) {

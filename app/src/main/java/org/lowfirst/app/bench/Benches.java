@@ -191,6 +191,10 @@ public final class Benches implements AutoCloseable {
         return new AskingOtherTemperatures(source, locale);
     }
 
+    public KeepingTheOutlook keepingTheOutlook() {
+        return new KeepingTheOutlook(recorder);
+    }
+
     public AskingAhead askingAhead() {
         return new AskingAhead(source);
     }

@@ -15,6 +15,7 @@ import org.lowfirst.station.Fact;
 import org.lowfirst.station.FillId;
 import org.lowfirst.station.GateFact;
 import org.lowfirst.station.MoneyFact;
+import org.lowfirst.station.OutlookFact;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.SessionFact;
 import org.lowfirst.station.StandFact;
@@ -104,6 +105,8 @@ final class FactSentences {
             return StandSentences.of(f, this);
         } else if (fact instanceof SessionFact f) {
             return SessionSentences.of(f, this);
+        } else if (fact instanceof OutlookFact f) {
+            return OutlookSentences.of(f, this);
         }
         throw new AssertionError("unhandled " + fact);
     }

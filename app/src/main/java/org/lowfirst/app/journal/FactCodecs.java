@@ -196,7 +196,8 @@ final class FactCodecs {
                     MoneyCodecs.ALL,
                     CareCodecs.ALL,
                     StandCodecs.ALL,
-                    SessionCodecs.ALL)
+                    SessionCodecs.ALL,
+                    OutlookCodecs.ALL)
             .<FactCodec<?>>flatMap(List::stream)
             .toList();
 

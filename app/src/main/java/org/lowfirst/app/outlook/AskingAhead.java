@@ -2,6 +2,7 @@ package org.lowfirst.app.outlook;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.ahead.LookedAhead;
@@ -63,6 +64,16 @@ public final class AskingAhead {
         return FillsOfAJournal.of(standing.bench(), source.listEntries(bench, standing.head()), zone, today);
     }
 
+    /**
+     * The figures the bench looks ahead with.
+     *
+     * @param zone where it stands
+     */
+    public KeptFigures kept(BenchId bench, ZoneId zone, LocalDate today) {
+        return KeptFigures.of(
+                source.listEntries(bench, source.getStanding(bench).head()), zone, today);
+    }
+
     /** What came of looking ahead for a bench. */
     public sealed interface Look {
 
@@ -80,22 +91,21 @@ public final class AskingAhead {
     }
 
     /**
-     * How long the bank lasts at the bench's usual temperature, with nothing planned and no guess given.
+     * How long the bank lasts at the bench's usual temperature, with what it has kept.
      *
      * @param zone where it stands
-     * @param leadDays days from the order to the delivery
-     * @param reserveFills fills that should still be in the bank when the delivery comes
      */
-    public Look look(BenchId bench, ZoneId zone, LocalDate today, int leadDays, int reserveFills) {
-        return look(bench, null, zone, today, new Ordering(leadDays, reserveFills), List.of(), null);
+    public Look look(BenchId bench, ZoneId zone, LocalDate today) {
+        KeptFigures kept = kept(bench, zone, today);
+        return look(bench, null, zone, today, kept.ordering(), List.of(), kept.guess());
     }
 
     /**
-     * How long the bank lasts.
+     * How long the bank lasts, with what is planned at the bench.
      *
      * @param temperature of the bench; null for its usual one
      * @param zone where it stands
-     * @param events planned ones
+     * @param more planned events that the bench has not kept
      * @param guess null for none
      */
     public Look look(
@@ -104,10 +114,18 @@ public final class AskingAhead {
             ZoneId zone,
             LocalDate today,
             Ordering ordering,
-            List<PlannedEvent> events,
+            List<PlannedEvent> more,
             @Nullable UseGuess guess) {
         BenchToday now = today(bench, temperature);
         PastUse past = past(bench, zone, today);
+        List<PlannedEvent> events = new ArrayList<>(more);
+        now.bench().areas().outlook().listFrom(today).stream()
+                .map(planned -> new PlannedEvent(
+                        planned.name(),
+                        planned.from(),
+                        planned.days(),
+                        planned.fills().doubleValue()))
+                .forEach(events::add);
         AheadRequest request = new AheadRequest(
                 now.conditions(), now.bank(), past.history(), past.usual(), events, guess, ordering, today, SEED);
         AheadOutcome outcome = LookingAhead.look(request);

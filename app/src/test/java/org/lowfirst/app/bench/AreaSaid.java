@@ -1,5 +1,6 @@
 package org.lowfirst.app.bench;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.lowfirst.gas.TemperatureUnit;
+import org.lowfirst.station.AheadFigure;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.CareFact;
 import org.lowfirst.station.CostKind;
@@ -17,10 +19,12 @@ import org.lowfirst.station.Fact;
 import org.lowfirst.station.FillId;
 import org.lowfirst.station.GateFact;
 import org.lowfirst.station.GroupDetails;
+import org.lowfirst.station.Happening;
 import org.lowfirst.station.LocalHelp;
 import org.lowfirst.station.MarkedPlate;
 import org.lowfirst.station.Marking;
 import org.lowfirst.station.MoneyFact;
+import org.lowfirst.station.OutlookFact;
 import org.lowfirst.station.PersonDetails;
 import org.lowfirst.station.PlannedStage;
 import org.lowfirst.station.Reading;
@@ -62,6 +66,7 @@ final class AreaSaid {
         care(said, m03);
         standing(said, a);
         session(said, a, m03);
+        outlook(said);
         return said;
     }
 
@@ -177,6 +182,23 @@ final class AreaSaid {
                 StatedTemperature.of("20", TemperatureUnit.CELSIUS),
                 false,
                 null);
+    }
+
+    private static void outlook(Map<Fact, String> said) {
+        said.put(
+                new OutlookFact.FiguresKept(Map.of(
+                        AheadFigure.LEAD_DAYS, new BigDecimal("4"), AheadFigure.RENT_PER_DAY, new BigDecimal("0.25"))),
+                "To look ahead with: days from order to delivery 4; rent of a supply for a day 0.25.");
+        LocalDate day = LocalDate.of(2026, 6, 20);
+        said.put(
+                new OutlookFact.HappeningPlanned(new Happening("Wave week", day, 7, new BigDecimal("30"))),
+                "Wave week, 2026-06-20 to 2026-06-26, is planned: 30 more fills in all.");
+        said.put(
+                new OutlookFact.HappeningPlanned(new Happening("Exercise", day, 1, new BigDecimal("6"))),
+                "Exercise on 2026-06-20 is planned: 6 more fills.");
+        said.put(
+                new OutlookFact.HappeningDropped("Wave week", day), "Wave week of 2026-06-20 is not planned any more.");
+        said.put(new OutlookFact.SuppliesOrdered(day), "Supplies ordered, expected on 2026-06-20.");
     }
 
     private static void standing(Map<Fact, String> said, SupplyId a) {
