@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -18,7 +19,10 @@ import org.lowfirst.app.bench.BenchSummary;
 import org.lowfirst.app.bench.Benches;
 import org.lowfirst.app.journal.Journal;
 import org.lowfirst.app.outlook.AskingAhead;
+import org.lowfirst.app.outlook.KeptFigures;
 import org.lowfirst.gas.Oxygen;
+import org.lowfirst.planning.ahead.Ordering;
+import org.lowfirst.planning.ahead.PlannedEvent;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -60,14 +64,26 @@ final class AheadCommand implements Callable<Integer> {
             description = "Day to look ahead from, 2026-05-01; left out: today.")
     private @Nullable String today;
 
-    @Option(names = "--lead-days", paramLabel = "N", description = "Days from order to delivery; left out: 3.")
-    private int leadDays = 3;
+    @Option(
+            names = "--lead-days",
+            paramLabel = "N",
+            description = "Days from order to delivery; left out: as kept at the bench, or 3.")
+    private @Nullable Integer leadDays;
 
     @Option(
             names = "--reserve",
             paramLabel = "N",
-            description = "Fills that should still be in the bank when the delivery comes; left out: 2.")
-    private int reserve = 2;
+            description = "Fills that should still be in the bank when the delivery comes; left out: as kept at the"
+                    + " bench, or 2.")
+    private @Nullable Integer reserve;
+
+    @Option(
+            names = "--event",
+            paramLabel = "DATE[/DAYS]=FILLS",
+            converter = EventOption.class,
+            description = "More fills than usual on a day or some days, 2026-05-23=5 or 2026-05-23/7=30, beside what is"
+                    + " planned at the bench; may be given again.")
+    private List<PlannedEvent> events = new ArrayList<>();
 
     @Option(names = "--json", description = "Print one JSON object instead of the sheet.")
     private boolean json;
@@ -122,7 +138,13 @@ final class AheadCommand implements Callable<Integer> {
             terminal.err().println(whichBench(known, asked));
             return ExitCode.BAD_INPUT;
         }
-        AskingAhead.Look look = benches.askingAhead().look(meant.get(0).id(), clock.getZone(), day, leadDays, reserve);
+        AskingAhead asking = benches.askingAhead();
+        KeptFigures kept = asking.kept(meant.get(0).id(), clock.getZone(), day);
+        Ordering ordering = new Ordering(
+                leadDays == null ? kept.ordering().leadDays() : leadDays,
+                reserve == null ? kept.ordering().reserveFills() : reserve);
+        AskingAhead.Look look =
+                asking.look(meant.get(0).id(), null, clock.getZone(), day, ordering, events, kept.guess());
         if (look instanceof AskingAhead.Look.Seen seen) {
             return print(seen.looked());
         }
