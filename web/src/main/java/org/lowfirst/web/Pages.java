@@ -28,6 +28,7 @@ import org.lowfirst.web.gauges.GaugesPages;
 import org.lowfirst.web.hub.HubPages;
 import org.lowfirst.web.journal.EntryPages;
 import org.lowfirst.web.journal.JournalPages;
+import org.lowfirst.web.kept.KeptPages;
 import org.lowfirst.web.leaks.LeakCheckPages;
 import org.lowfirst.web.money.ClosePages;
 import org.lowfirst.web.money.CostsPages;
@@ -138,6 +139,7 @@ import org.springframework.context.annotation.Import;
     StudyPages.class,
     FlightPages.class,
     CampPages.class,
+    KeptPages.class,
     HealthPage.class
 })
 class Pages {}

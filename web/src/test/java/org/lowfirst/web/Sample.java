@@ -46,6 +46,7 @@ import org.lowfirst.station.rules.WallMaterial;
 /** Benches to look at. The usual one: supplies A, B, C of 50 L at 62, 118 and 190 bar, bottle M-03 of 5 L that read 40. */
 final class Sample {
 
+    static final String WHO = "Iris Holm";
     static final BenchId BENCH = new BenchId("larkmoor");
 
     private final Benches benches;

@@ -79,6 +79,10 @@ final class Site implements AutoCloseable {
         return serving.url();
     }
 
+    Benches benches() {
+        return benches;
+    }
+
     Instant now() {
         return clock.instant();
     }

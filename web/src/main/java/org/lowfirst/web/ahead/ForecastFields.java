@@ -6,12 +6,16 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.app.outlook.KeptFigures;
 import org.lowfirst.planning.ahead.Ordering;
 import org.lowfirst.planning.ahead.PlannedEvent;
 import org.lowfirst.planning.ahead.UseGuess;
+import org.lowfirst.station.AheadFigure;
 import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.web.form.Reader;
+import org.lowfirst.web.kept.Defaults;
 import org.lowfirst.web.words.Words;
 import org.lowfirst.web.workplace.BenchNow;
 
@@ -21,14 +25,19 @@ final class ForecastFields {
     /** Events that can be typed. */
     static final int EVENTS = 2;
 
-    private static final double GUESS_WEIGHS_FILLS = 5;
-
     private ForecastFields() {}
 
-    static Map<String, String> filled(Map<String, String> typed) {
+    /** Which field holds which figure of the bench. */
+    static final Map<String, AheadFigure> FIGURES = new TreeMap<>(Map.of(
+            "lead", AheadFigure.LEAD_DAYS,
+            "reserve", AheadFigure.RESERVE_FILLS,
+            "guess", AheadFigure.FILLS_PER_YEAR));
+
+    static Map<String, String> filled(Map<String, String> typed, Defaults defaults) {
         Map<String, String> fields = new HashMap<>(typed);
-        fields.putIfAbsent("lead", "3");
-        fields.putIfAbsent("reserve", "2");
+        defaults.fill(fields, "lead", AheadFigure.LEAD_DAYS, "3");
+        defaults.fill(fields, "reserve", AheadFigure.RESERVE_FILLS, "2");
+        defaults.fill(fields, "guess", AheadFigure.FILLS_PER_YEAR, "");
         return fields;
     }
 
@@ -64,7 +73,7 @@ final class ForecastFields {
         return new Wish(
                 new Ordering(lead, reserve),
                 events,
-                guess == null || guess.signum() == 0 ? null : UseGuess.of(guess.doubleValue(), GUESS_WEIGHS_FILLS),
+                KeptFigures.guess(guess),
                 reader.temperatureIfTyped("temperature"));
     }
 

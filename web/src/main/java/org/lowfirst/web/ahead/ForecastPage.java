@@ -4,6 +4,7 @@ import gg.jte.Content;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.web.form.Form;
+import org.lowfirst.web.kept.KeepPart;
 import org.lowfirst.web.view.Page;
 import org.lowfirst.web.view.Place;
 import org.lowfirst.web.view.Section;
@@ -15,8 +16,29 @@ import org.lowfirst.web.words.Words;
  * @param place the bench
  * @param form what was typed
  * @param sheet the forecast; null when there is none
+ * @param standing what the bench has said already
+ * @param keep the offer to keep what was typed; null when there is nothing to keep
  */
-public record ForecastPage(Place place, Form form, @Nullable ForecastSheet sheet) implements Page {
+public record ForecastPage(
+        Place place,
+        Form form,
+        @Nullable ForecastSheet sheet,
+        Standing standing,
+        @Nullable KeepPart keep) implements Page {
+
+    /**
+     * What the bench has said already.
+     *
+     * @param planned the events planned
+     * @param ordered that supplies are on their way; empty when none are
+     * @param expected day to begin with when supplies are ordered now
+     * @param key of the form that says so
+     */
+    public record Standing(List<String> planned, String ordered, String expected, String key) {
+        public Standing {
+            planned = List.copyOf(planned);
+        }
+    }
 
     /**
      * @param fills fills left, the middle

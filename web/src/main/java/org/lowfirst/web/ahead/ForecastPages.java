@@ -6,6 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.outlook.AskingAhead.Look;
 import org.lowfirst.planning.ahead.Alert;
+import org.lowfirst.station.Outlook;
 import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.station.due.CalendarFeed;
 import org.lowfirst.station.due.CalendarText;
@@ -14,6 +15,9 @@ import org.lowfirst.station.due.DueKind;
 import org.lowfirst.station.due.DueWords;
 import org.lowfirst.web.ahead.ForecastPage.ForecastSheet;
 import org.lowfirst.web.form.Reader;
+import org.lowfirst.web.kept.Defaults;
+import org.lowfirst.web.kept.KeepPart;
+import org.lowfirst.web.kept.PlannedText;
 import org.lowfirst.web.objection.ObjectionFields;
 import org.lowfirst.web.words.Words;
 import org.lowfirst.web.workplace.BenchNow;
@@ -46,34 +50,66 @@ public final class ForecastPages {
     @GetMapping("/at/{bench}/forecast")
     View forecast(@PathVariable String bench, @RequestParam Map<String, String> typed) {
         BenchNow now = workplace.open(bench);
-        Reader reader =
-                new Reader(ForecastFields.filled(typed), now.bench().settings().units(), now.words());
+        Defaults defaults = Defaults.of(now, workplace);
+        Reader reader = new Reader(
+                ForecastFields.filled(typed, defaults), now.bench().settings().units(), now.words());
         @Nullable ForecastSheet sheet = null;
         ForecastFields.Wish wish = ForecastFields.read(reader, now);
         if (reader.form().sound()) {
             Look look = look(now, wish);
             if (look instanceof Look.Seen seen) {
-                sheet = new ForecastWriter(now).sheet(seen.looked().forecast(), wish.ordering());
+                sheet = new ForecastWriter(now).sheet(seen.looked().forecast());
             } else {
                 Look.Unseen unseen = (Look.Unseen) look;
                 reader.fault(
                         ObjectionFields.of(unseen.why(), FIELDS), unseen.why().inWords(now.shownUnits()));
             }
         }
-        ForecastPage page = new ForecastPage(now.place(), reader.form(), sheet);
+        ForecastPage page = new ForecastPage(
+                now.place(),
+                reader.form(),
+                sheet,
+                standing(now, wish.ordering().leadDays()),
+                sheet == null
+                        ? null
+                        : KeepPart.of(
+                                now,
+                                defaults,
+                                reader.form().typed(),
+                                ForecastFields.FIGURES,
+                                "/forecast",
+                                workplace.ids().next()));
         return reader.form().sound()
                 ? workplace.screens().show(page)
                 : workplace.screens().refused(page);
     }
 
-    /** The one day to order by, for a calendar that reads it again. */
+    private ForecastPage.Standing standing(BenchNow now, int leadDays) {
+        Outlook outlook = now.bench().areas().outlook();
+        return new ForecastPage.Standing(
+                outlook.listFrom(now.today()).stream()
+                        .map(planned -> now.words()
+                                .of("kept.event", PlannedText.of(now, planned), PlannedText.fills(now, planned)))
+                        .toList(),
+                outlook.findOrdered(now.today())
+                        .map(day ->
+                                now.words().of("forecast.ordered", now.times().day(day)))
+                        .orElse(""),
+                now.today().plusDays(Math.max(0, Math.min(365, leadDays))).toString(),
+                workplace.ids().next());
+    }
+
+    /** The one day to order by, for a calendar that reads it again; none while an order is on its way. */
     @GetMapping("/at/{bench}/forecast.ics")
     ResponseEntity<String> calendar(@PathVariable String bench, @RequestParam Map<String, String> typed) {
         BenchNow now = workplace.open(bench);
-        Reader reader =
-                new Reader(ForecastFields.filled(typed), now.bench().settings().units(), now.words());
+        Reader reader = new Reader(
+                ForecastFields.filled(typed, Defaults.of(now, workplace)),
+                now.bench().settings().units(),
+                now.words());
         ForecastFields.Wish wish = ForecastFields.read(reader, now);
-        List<DueItem> items = reader.form().sound() && look(now, wish) instanceof Look.Seen seen
+        boolean ordered = now.bench().areas().outlook().findOrdered(now.today()).isPresent();
+        List<DueItem> items = !ordered && reader.form().sound() && look(now, wish) instanceof Look.Seen seen
                 ? seen.looked().forecast().order().orderBy().stream()
                         .map(day -> new DueItem(
                                 DueKind.SUPPLY_ORDER,

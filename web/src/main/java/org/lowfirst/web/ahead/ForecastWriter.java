@@ -12,7 +12,6 @@ import org.lowfirst.planning.ahead.Band;
 import org.lowfirst.planning.ahead.DayAhead;
 import org.lowfirst.planning.ahead.Forecast;
 import org.lowfirst.planning.ahead.OrderAdvice;
-import org.lowfirst.planning.ahead.Ordering;
 import org.lowfirst.web.ahead.ForecastPage.ForecastSheet;
 import org.lowfirst.web.ahead.ForecastPage.WeekLine;
 import org.lowfirst.web.picture.FanPicture;
@@ -37,7 +36,7 @@ final class ForecastWriter {
         this.day = DateTimeFormatter.ofPattern(words.of("date.short"), language);
     }
 
-    ForecastSheet sheet(Forecast forecast, Ordering ordering) {
+    ForecastSheet sheet(Forecast forecast) {
         OrderAdvice order = forecast.order();
         return new ForecastSheet(
                 Integer.toString(forecast.fillsLeft().middle()),
@@ -54,11 +53,7 @@ final class ForecastWriter {
                 forecast.knowledge().inWords(language),
                 picture(forecast),
                 weeks(forecast),
-                order.orderBy().isEmpty()
-                        ? ""
-                        : now.place()
-                                .path("/forecast.ics?lead=" + ordering.leadDays() + "&reserve="
-                                        + ordering.reserveFills()));
+                order.orderBy().isEmpty() ? "" : now.place().path("/forecast.ics"));
     }
 
     private String band(Band band) {

@@ -2,8 +2,10 @@ package org.lowfirst.web.ahead;
 
 import gg.jte.Content;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.web.form.Form;
+import org.lowfirst.web.kept.KeepPart;
 import org.lowfirst.web.view.Page;
 import org.lowfirst.web.view.Place;
 import org.lowfirst.web.view.Section;
@@ -15,10 +17,27 @@ import org.lowfirst.web.words.Words;
  * @param place the bench
  * @param form what was typed
  * @param past what the journal says of the use
+ * @param hints by field, where its number comes from
  * @param sheet the advice; null when there is none
+ * @param keep the offer to keep what was typed; null when there is nothing to keep
  */
 public record SendBackPage(
-        Place place, Form form, String past, @Nullable SendBackSheet sheet) implements Page {
+        Place place,
+        Form form,
+        String past,
+        Map<String, String> hints,
+        @Nullable SendBackSheet sheet,
+        @Nullable KeepPart keep)
+        implements Page {
+
+    public SendBackPage {
+        hints = Map.copyOf(hints);
+    }
+
+    /** Where what stands in a field comes from; empty when somebody typed it. */
+    public String hint(String field) {
+        return hints.getOrDefault(field, "");
+    }
 
     /**
      * @param advice what to do, as sentences

@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.outlook.BenchToday;
 import org.lowfirst.app.outlook.PastUse;
@@ -15,8 +17,11 @@ import org.lowfirst.planning.exchange.ExchangeRequest;
 import org.lowfirst.planning.exchange.Rate;
 import org.lowfirst.planning.exchange.Terms;
 import org.lowfirst.planning.study.Objection;
+import org.lowfirst.station.AheadFigure;
 import org.lowfirst.web.ahead.SendBackPage.SendBackSheet;
 import org.lowfirst.web.form.Reader;
+import org.lowfirst.web.kept.Defaults;
+import org.lowfirst.web.kept.KeepPart;
 import org.lowfirst.web.objection.ObjectionFields;
 import org.lowfirst.web.workplace.BenchNow;
 import org.lowfirst.web.workplace.Workplace;
@@ -37,6 +42,13 @@ public final class SendBackPages {
             "days from order to delivery", "lead",
             "fills a day", "fills");
 
+    /** Which field holds which figure of the bench. */
+    private static final Map<String, AheadFigure> FIGURES = new TreeMap<>(Map.of(
+            "content", AheadFigure.CONTENT_PRICE,
+            "delivery", AheadFigure.DELIVERY_PRICE,
+            "missed", AheadFigure.MISSED_FILL_PRICE,
+            "lead", AheadFigure.LEAD_DAYS));
+
     private static final double DAYS_A_YEAR = 365.0;
     private static final String USUAL_FILLS = "100";
     private static final long SEED = 1;
@@ -54,11 +66,36 @@ public final class SendBackPages {
         LocalDate today = now.now().atZone(zone).toLocalDate();
         PastUse past = workplace.benches().askingAhead().past(now.id(), zone, today);
         Map<String, String> fields = new HashMap<>(typed);
+        Defaults defaults = Defaults.of(now, workplace);
+        boolean first = !typed.containsKey("content");
+        if (first) {
+            FIGURES.forEach((field, figure) -> defaults.fill(fields, field, figure, ""));
+        }
         fields.putIfAbsent("lead", "3");
-        fields.putIfAbsent("fills", past.tells() ? Long.toString(Math.round(past.fillsPerYear())) : USUAL_FILLS);
+        if (past.tells()) {
+            fields.putIfAbsent("fills", Long.toString(Math.round(past.fillsPerYear())));
+        } else {
+            defaults.fill(fields, "fills", AheadFigure.FILLS_PER_YEAR, USUAL_FILLS);
+        }
         Reader reader = new Reader(fields, now.bench().settings().units(), now.words());
-        @Nullable SendBackSheet sheet = typed.containsKey("content") ? sheet(now, reader, past) : null;
-        SendBackPage page = new SendBackPage(now.place(), reader.form(), past(now, past), sheet);
+        @Nullable
+        SendBackSheet sheet = first && !defaults.knows(AheadFigure.CONTENT_PRICE) ? null : sheet(now, reader, past);
+        SendBackPage page = new SendBackPage(
+                now.place(),
+                reader.form(),
+                past(now, past),
+                FIGURES.entrySet().stream()
+                        .collect(Collectors.toMap(Map.Entry::getKey, field -> defaults.hint(field.getValue()))),
+                sheet,
+                sheet == null
+                        ? null
+                        : KeepPart.of(
+                                now,
+                                defaults,
+                                reader.form().typed(),
+                                FIGURES,
+                                "/send-back",
+                                workplace.ids().next()));
         return reader.form().sound()
                 ? workplace.screens().show(page)
                 : workplace.screens().refused(page);

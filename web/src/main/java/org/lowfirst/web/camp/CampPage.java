@@ -4,6 +4,7 @@ import gg.jte.Content;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.web.form.Form;
+import org.lowfirst.web.kept.KeepPart;
 import org.lowfirst.web.view.Page;
 import org.lowfirst.web.view.Place;
 import org.lowfirst.web.view.Section;
@@ -17,13 +18,15 @@ import org.lowfirst.web.words.Words;
  * @param unit unit of pressure
  * @param temperatureUnit unit of temperature
  * @param sheet what came of it; null when there is nothing
+ * @param keep the offer to keep what was typed; null when there is nothing to keep
  */
 public record CampPage(
         Place place,
         Form form,
         String unit,
         String temperatureUnit,
-        @Nullable CampSheet sheet) implements Page {
+        @Nullable CampSheet sheet,
+        @Nullable KeepPart keep) implements Page {
 
     /**
      * @param found whether a number of supplies is enough

@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.outlook.AskingAhead;
 import org.lowfirst.app.outlook.PastUse;
@@ -17,6 +18,7 @@ import org.lowfirst.planning.camp.CampPlan;
 import org.lowfirst.planning.camp.CampRequest;
 import org.lowfirst.planning.camp.PlanningACamp;
 import org.lowfirst.planning.study.Objection;
+import org.lowfirst.station.AheadFigure;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.station.StatedVolume;
@@ -24,6 +26,8 @@ import org.lowfirst.station.Supply;
 import org.lowfirst.web.camp.CampPage.CampSheet;
 import org.lowfirst.web.camp.CampPage.OptionLine;
 import org.lowfirst.web.form.Reader;
+import org.lowfirst.web.kept.Defaults;
+import org.lowfirst.web.kept.KeepPart;
 import org.lowfirst.web.objection.ObjectionFields;
 import org.lowfirst.web.picture.BarsPicture;
 import org.lowfirst.web.workplace.BenchNow;
@@ -48,6 +52,12 @@ public final class CampPages {
             "water volume of the supplies", "volume",
             "reading of the supplies", "reading");
 
+    /** Which field holds which figure of the bench. */
+    private static final Map<String, AheadFigure> FIGURES = new TreeMap<>(Map.of(
+            "fills", AheadFigure.FILLS_PER_PILOT,
+            "flyable", AheadFigure.FLYABLE_PERCENT,
+            "chance", AheadFigure.CHANCE_PERCENT));
+
     private static final long SEED = 1;
     private static final int MOST_LINES = 12;
 
@@ -60,26 +70,38 @@ public final class CampPages {
     @GetMapping("/at/{bench}/camp")
     View camp(@PathVariable String bench, @RequestParam Map<String, String> typed) {
         BenchNow now = workplace.open(bench);
-        Reader reader = new Reader(filled(now, typed), now.bench().settings().units(), now.words());
+        Defaults defaults = Defaults.of(now, workplace);
+        Reader reader =
+                new Reader(filled(now, typed, defaults), now.bench().settings().units(), now.words());
         @Nullable CampSheet sheet = typed.containsKey("days") ? sheet(now, reader) : null;
         CampPage page = new CampPage(
                 now.place(),
                 reader.form(),
                 now.figures().pressureUnit(),
                 now.figures().temperatureUnit(),
-                sheet);
+                sheet,
+                sheet == null
+                        ? null
+                        : KeepPart.of(
+                                now,
+                                defaults,
+                                reader.form().typed(),
+                                FIGURES,
+                                "/camp",
+                                workplace.ids().next()));
         return reader.form().sound()
                 ? workplace.screens().show(page)
                 : workplace.screens().refused(page);
     }
 
-    private static Map<String, String> filled(BenchNow now, Map<String, String> typed) {
+    private static Map<String, String> filled(BenchNow now, Map<String, String> typed, Defaults defaults) {
         Map<String, String> fields = new HashMap<>(typed);
         fields.putIfAbsent("days", "7");
         fields.putIfAbsent("pilots", "6");
-        fields.putIfAbsent("fills", now.figures().toType(new BigDecimal("0.5")));
-        fields.putIfAbsent("flyable", "70");
-        fields.putIfAbsent("chance", "90");
+        defaults.fill(
+                fields, "fills", AheadFigure.FILLS_PER_PILOT, now.figures().toType(new BigDecimal("0.5")));
+        defaults.fill(fields, "flyable", AheadFigure.FLYABLE_PERCENT, "70");
+        defaults.fill(fields, "chance", AheadFigure.CHANCE_PERCENT, "90");
         fields.putIfAbsent(
                 "reading", now.figures().toType(now.bench().settings().fullSupply()));
         fields.putIfAbsent(

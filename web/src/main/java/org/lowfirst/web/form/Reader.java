@@ -153,10 +153,17 @@ public final class Reader {
             return null;
         }
         if (!text.matches("[0-9]{0,6}\\.?[0-9]{1,6}|[0-9]{1,6}\\.")) {
-            fault(field, words.of("fault.number", text(field)));
+            fault(field, words.of(wrong(text), text(field)));
             return null;
         }
         return new BigDecimal(text);
+    }
+
+    private static String wrong(String number) {
+        if (number.matches("[-\u2212][0-9]*\\.?[0-9]+")) {
+            return "fault.number.below";
+        }
+        return number.matches("[0-9]*\\.?[0-9]+") ? "fault.number.long" : "fault.number";
     }
 
     /** A day such as 2026-03-14, or null when nothing was typed or it could not be read. */

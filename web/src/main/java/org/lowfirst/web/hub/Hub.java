@@ -13,6 +13,7 @@ public enum Hub {
     FLIGHT(Section.AHEAD, "/flight"),
     CAMP(Section.AHEAD, "/camp"),
     STUDY(Section.AHEAD, "/study"),
+    KEPT(Section.AHEAD, "/kept"),
     SETTINGS(Section.BENCH, "/settings"),
     PEOPLE(Section.BENCH, "/people"),
     DUE(Section.BENCH, "/due"),

@@ -11,9 +11,10 @@ import org.lowfirst.web.words.Words;
  *
  * @param place the bench
  * @param lead one sentence about the place
+ * @param alert what must be done soon; empty when nothing must
  * @param lines the pages it leads on to
  */
-public record HubPage(Place place, Section section, String lead, List<Line> lines) implements Page {
+public record HubPage(Place place, Section section, String lead, String alert, List<Line> lines) implements Page {
 
     public HubPage {
         lines = List.copyOf(lines);

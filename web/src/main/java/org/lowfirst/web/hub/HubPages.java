@@ -1,5 +1,6 @@
 package org.lowfirst.web.hub;
 
+import org.lowfirst.web.ahead.OrderAlert;
 import org.lowfirst.web.view.Section;
 import org.lowfirst.web.words.Words;
 import org.lowfirst.web.workplace.BenchNow;
@@ -21,15 +22,16 @@ public final class HubPages {
 
     @GetMapping("/at/{bench}/bench")
     View bench(@PathVariable String bench) {
-        return show(workplace.open(bench), Section.BENCH, "hub.bench.lead");
+        return show(workplace.open(bench), Section.BENCH, "hub.bench.lead", "");
     }
 
     @GetMapping("/at/{bench}/ahead")
     View ahead(@PathVariable String bench) {
-        return show(workplace.open(bench), Section.AHEAD, "hub.ahead.lead");
+        BenchNow now = workplace.open(bench);
+        return show(now, Section.AHEAD, "hub.ahead.lead", OrderAlert.of(now, workplace));
     }
 
-    private View show(BenchNow now, Section section, String lead) {
+    private View show(BenchNow now, Section section, String lead, String alert) {
         Words words = now.words();
         return workplace
                 .screens()
@@ -37,6 +39,7 @@ public final class HubPages {
                         now.place(),
                         section,
                         words.of(lead),
+                        alert,
                         Hub.of(section).stream()
                                 .map(hub -> new HubPage.Line(
                                         words.of(hub.key()), words.of(hub.key() + ".what"), address(hub, now)))

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.outlook.BenchToday;
 import org.lowfirst.app.outlook.PastUse;
@@ -21,10 +22,12 @@ import org.lowfirst.planning.study.Prices;
 import org.lowfirst.planning.study.Site;
 import org.lowfirst.planning.study.StudyRequest;
 import org.lowfirst.planning.study.SupplyKind;
+import org.lowfirst.station.AheadFigure;
 import org.lowfirst.station.StatedPressure;
 import org.lowfirst.station.StatedVolume;
 import org.lowfirst.station.Supply;
 import org.lowfirst.web.form.Reader;
+import org.lowfirst.web.kept.Defaults;
 import org.lowfirst.web.words.Words;
 import org.lowfirst.web.workplace.BenchNow;
 
@@ -63,6 +66,15 @@ final class StudyFields {
             Map.entry("price of the booster", "booster"),
             Map.entry("price of a boosted fill", "boosted"));
 
+    /** Which field holds which figure of the bench. */
+    static final Map<String, AheadFigure> FIGURES = new TreeMap<>(Map.of(
+            "content", AheadFigure.CONTENT_PRICE,
+            "delivery", AheadFigure.DELIVERY_PRICE,
+            "rent", AheadFigure.RENT_PER_DAY,
+            "missed", AheadFigure.MISSED_FILL_PRICE,
+            "interconnect", AheadFigure.INTERCONNECT_PRICE,
+            "lead", AheadFigure.LEAD_DAYS));
+
     private final Reader reader;
     private final Words words;
 
@@ -72,12 +84,17 @@ final class StudyFields {
     }
 
     /** What a bench begins with. */
-    static Map<String, String> filled(BenchNow now, PastUse past, Map<String, String> typed) {
+    static Map<String, String> filled(BenchNow now, PastUse past, Map<String, String> typed, Defaults defaults) {
         Map<String, String> fields = new HashMap<>(typed);
         if (!typed.containsKey("from")) {
             fields.put("habit-one", "yes");
         }
-        fields.putIfAbsent("fills", past.tells() ? Long.toString(Math.round(past.fillsPerYear())) : USUAL_FILLS);
+        if (past.tells()) {
+            fields.putIfAbsent("fills", Long.toString(Math.round(past.fillsPerYear())));
+        } else {
+            defaults.fill(fields, "fills", AheadFigure.FILLS_PER_YEAR, USUAL_FILLS);
+        }
+        FIGURES.forEach((field, figure) -> defaults.fill(fields, field, figure, ""));
         fields.putIfAbsent("season", "summer");
         fields.putIfAbsent("from", "1");
         fields.putIfAbsent("to", "6");

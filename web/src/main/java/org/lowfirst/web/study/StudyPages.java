@@ -18,6 +18,8 @@ import org.lowfirst.planning.study.StudyRequest;
 import org.lowfirst.planning.study.Studying;
 import org.lowfirst.web.form.Form;
 import org.lowfirst.web.form.Reader;
+import org.lowfirst.web.kept.Defaults;
+import org.lowfirst.web.kept.KeepPart;
 import org.lowfirst.web.objection.ObjectionFields;
 import org.lowfirst.web.view.NoSuchThing;
 import org.lowfirst.web.view.Redirects;
@@ -49,7 +51,9 @@ public final class StudyPages {
     View ask(@PathVariable String bench, @RequestParam Map<String, String> typed) {
         BenchNow now = workplace.open(bench);
         PastUse past = past(now);
-        return workplace.screens().show(page(now, past, Form.with(StudyFields.filled(now, past, typed))));
+        return workplace
+                .screens()
+                .show(page(now, past, Form.with(StudyFields.filled(now, past, typed, Defaults.of(now, workplace)))));
     }
 
     @PostMapping("/at/{bench}/study")
@@ -96,7 +100,14 @@ public final class StudyPages {
                                 / Math.max(1, run.request().extent().runs())),
                         run.result()
                                 .map(result -> new StudyWriter(now, run.request()).sheet(result))
-                                .orElse(null)));
+                                .orElse(null),
+                        KeepPart.of(
+                                now,
+                                Defaults.of(now, workplace),
+                                run.typed(),
+                                StudyFields.FIGURES,
+                                "/study/" + id,
+                                workplace.ids().next())));
     }
 
     @PostMapping("/at/{bench}/study/{id:[A-Za-z0-9._-]+}/stop")
@@ -140,6 +151,7 @@ public final class StudyPages {
     }
 
     private StudyPage page(BenchNow now, PastUse past, Form form) {
+        Defaults defaults = Defaults.of(now, workplace);
         return new StudyPage(
                 now.place(),
                 form,
@@ -152,6 +164,8 @@ public final class StudyPages {
                                         past.history().days(),
                                         now.figures().number(past.fillsPerYear(), 0))
                         : now.words().of("send-back.past.little"),
+                StudyFields.FIGURES.entrySet().stream()
+                        .collect(Collectors.toMap(Map.Entry::getKey, field -> defaults.hint(field.getValue()))),
                 StudyFields.swing(now),
                 desk.latest(now.id().value())
                         .map(run -> now.place().path("/study/" + run.id()))

@@ -3,6 +3,7 @@ package org.lowfirst.web.study;
 import gg.jte.Content;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lowfirst.web.kept.KeepPart;
 import org.lowfirst.web.view.Page;
 import org.lowfirst.web.view.Place;
 import org.lowfirst.web.view.Section;
@@ -17,6 +18,7 @@ import org.lowfirst.web.words.Words;
  * @param progress how far it is; empty when it is done
  * @param percent the same as a number from 0 to 100
  * @param sheet what came of it; null while it is under way, and when it was stopped too early
+ * @param keep the offer to keep what was typed; null when there is nothing to keep
  */
 public record StudyResultPage(
         Place place,
@@ -24,7 +26,9 @@ public record StudyResultPage(
         String change,
         String progress,
         int percent,
-        @Nullable StudySheet sheet) implements Page {
+        @Nullable StudySheet sheet,
+        @Nullable KeepPart keep)
+        implements Page {
 
     /**
      * @param cheapest what is cheapest
