@@ -19,10 +19,8 @@ import org.lowfirst.app.bench.BenchSummary;
 import org.lowfirst.app.bench.Benches;
 import org.lowfirst.app.journal.Journal;
 import org.lowfirst.app.outlook.AskingAhead;
-import org.lowfirst.app.outlook.KeptFigures;
+import org.lowfirst.app.outlook.MoreFills;
 import org.lowfirst.gas.Oxygen;
-import org.lowfirst.planning.ahead.Ordering;
-import org.lowfirst.planning.ahead.PlannedEvent;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -83,7 +81,7 @@ final class AheadCommand implements Callable<Integer> {
             converter = EventOption.class,
             description = "More fills than usual on a day or some days, 2026-05-23=5 or 2026-05-23/7=30, beside what is"
                     + " planned at the bench; may be given again.")
-    private List<PlannedEvent> events = new ArrayList<>();
+    private List<MoreFills> events = new ArrayList<>();
 
     @Option(names = "--json", description = "Print one JSON object instead of the sheet.")
     private boolean json;
@@ -139,12 +137,7 @@ final class AheadCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         AskingAhead asking = benches.askingAhead();
-        KeptFigures kept = asking.kept(meant.get(0).id(), clock.getZone(), day);
-        Ordering ordering = new Ordering(
-                leadDays == null ? kept.ordering().leadDays() : leadDays,
-                reserve == null ? kept.ordering().reserveFills() : reserve);
-        AskingAhead.Look look =
-                asking.look(meant.get(0).id(), null, clock.getZone(), day, ordering, events, kept.guess());
+        AskingAhead.Look look = asking.look(meant.get(0).id(), clock.getZone(), day, leadDays, reserve, events);
         if (look instanceof AskingAhead.Look.Seen seen) {
             return print(seen.looked());
         }

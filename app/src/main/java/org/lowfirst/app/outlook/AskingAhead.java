@@ -96,8 +96,30 @@ public final class AskingAhead {
      * @param zone where it stands
      */
     public Look look(BenchId bench, ZoneId zone, LocalDate today) {
+        return look(bench, zone, today, null, null, List.of());
+    }
+
+    /**
+     * How long the bank lasts at the bench's usual temperature, with what it has kept unless told otherwise.
+     *
+     * @param zone where it stands
+     * @param leadDays from order to delivery; null for the kept ones
+     * @param reserveFills null for the kept ones
+     * @param more beside what is planned at the bench
+     */
+    public Look look(
+            BenchId bench,
+            ZoneId zone,
+            LocalDate today,
+            @Nullable Integer leadDays,
+            @Nullable Integer reserveFills,
+            List<MoreFills> more) {
         KeptFigures kept = kept(bench, zone, today);
-        return look(bench, null, zone, today, kept.ordering(), List.of(), kept.guess());
+        Ordering ordering = new Ordering(
+                leadDays == null ? kept.ordering().leadDays() : leadDays,
+                reserveFills == null ? kept.ordering().reserveFills() : reserveFills);
+        List<PlannedEvent> events = more.stream().map(MoreFills::event).toList();
+        return look(bench, null, zone, today, ordering, events, kept.guess());
     }
 
     /**

@@ -15,7 +15,6 @@ import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.ReferenceCondition;
 import org.lowfirst.gas.TemperatureUnit;
 import org.lowfirst.gas.VolumeUnit;
-import org.lowfirst.station.AheadFigure;
 import org.lowfirst.station.Attest;
 import org.lowfirst.station.BenchId;
 import org.lowfirst.station.BilledStay;
@@ -32,7 +31,6 @@ import org.lowfirst.station.GateFact;
 import org.lowfirst.station.GaugeDetails;
 import org.lowfirst.station.GaugeUse;
 import org.lowfirst.station.GroupDetails;
-import org.lowfirst.station.Happening;
 import org.lowfirst.station.Language;
 import org.lowfirst.station.LocalHelp;
 import org.lowfirst.station.MarkedPlate;
@@ -40,7 +38,6 @@ import org.lowfirst.station.Marking;
 import org.lowfirst.station.Material;
 import org.lowfirst.station.MoneyFact;
 import org.lowfirst.station.Origin;
-import org.lowfirst.station.OutlookFact;
 import org.lowfirst.station.PersonDetails;
 import org.lowfirst.station.PlannedStage;
 import org.lowfirst.station.Reading;
@@ -236,7 +233,7 @@ final class Samples {
         facts.put("fill.second-person-named", new CrewFact.SecondPersonNamed(FILL, "Ben", "Tom"));
         facts.put("fill.billed", new MoneyFact.FillBilled(new FillId("fill-1"), "M. Ash", true));
         putMoney(facts);
-        putOutlook(facts);
+        OutlookSamples.putInto(facts);
         facts.put(
                 "upkeep.described",
                 new CareFact.UpkeepDescribed(
@@ -309,20 +306,6 @@ final class Samples {
         facts.put("exchange.begun", new StandFact.ExchangeBegun(A));
         facts.put("exchange.made", new StandFact.ExchangeMade(A, B));
         facts.put("exchange.broken-off", new StandFact.ExchangeBrokenOff(A, "not delivered"));
-    }
-
-    private static void putOutlook(Map<String, Fact> facts) {
-        facts.put(
-                "figures.kept",
-                new OutlookFact.FiguresKept(Map.of(
-                        AheadFigure.LEAD_DAYS, new BigDecimal("4"),
-                        AheadFigure.RENT_PER_DAY, new BigDecimal("0.25"))));
-        facts.put(
-                "happening.planned",
-                new OutlookFact.HappeningPlanned(
-                        new Happening("Wave week", LocalDate.of(2026, 6, 20), 7, new BigDecimal("30"))));
-        facts.put("happening.dropped", new OutlookFact.HappeningDropped("Wave week", LocalDate.of(2026, 6, 20)));
-        facts.put("supplies.ordered", new OutlookFact.SuppliesOrdered(LocalDate.of(2026, 6, 18)));
     }
 
     private static void putMoney(Map<String, Fact> facts) {
