@@ -2,14 +2,14 @@ package org.lowfirst.app.words;
 
 import java.util.Locale;
 import java.util.Map;
-import java.util.ResourceBundle;
+import org.lowfirst.gas.Texts;
 
 /** The words of one package in one language, from its words.properties. Immutable. */
 public final class Wording {
 
-    private final ResourceBundle texts;
+    private final Texts texts;
 
-    private Wording(ResourceBundle texts) {
+    private Wording(Texts texts) {
         this.texts = texts;
     }
 
@@ -19,15 +19,12 @@ public final class Wording {
      * @param owner a class of the package whose words they are
      */
     public static Wording of(Class<?> owner, Locale locale) {
-        ResourceBundle.Control control =
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
-        return new Wording(
-                ResourceBundle.getBundle(owner.getPackageName() + ".words", locale, owner.getClassLoader(), control));
+        return new Wording(Texts.of(owner, "words", locale));
     }
 
     /** The language they are in; of English, the root locale. */
     public Locale locale() {
-        return texts.getLocale();
+        return texts.language();
     }
 
     /**
@@ -35,26 +32,11 @@ public final class Wording {
      * @throws java.util.MissingResourceException when the key is unknown
      */
     public String text(String key, Map<String, String> values) {
-        StringBuilder out = new StringBuilder();
-        String text = texts.getString(key);
-        int from = 0;
-        int open = text.indexOf('{');
-        while (open >= 0) {
-            int close = text.indexOf('}', open);
-            String name = text.substring(open + 1, close);
-            String value = values.get(name);
-            if (value == null) {
-                throw new IllegalArgumentException("The text " + key + " needs a value for " + name + ".");
-            }
-            out.append(text, from, open).append(value);
-            from = close + 1;
-            open = text.indexOf('{', from);
-        }
-        return out.append(text, from, text.length()).toString();
+        return texts.text(key, values);
     }
 
     /** Whether there is a text under a key. */
     public boolean has(String key) {
-        return texts.containsKey(key);
+        return texts.has(key);
     }
 }
