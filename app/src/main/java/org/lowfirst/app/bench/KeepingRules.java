@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.lowfirst.app.fitness.RuleBookWords;
+import org.lowfirst.app.fitness.RuleFileWords;
 import org.lowfirst.app.fitness.RuleInWords;
 import org.lowfirst.app.journal.StoredEntry;
 import org.lowfirst.station.Bench;
@@ -71,6 +72,11 @@ public final class KeepingRules {
     /** Reads a book without entering it. */
     public RuleBookReading read(String text) {
         return RuleBookText.read("rule book", text);
+    }
+
+    /** What is wrong with a book, in the language of the pages. */
+    public String inWords(RuleBookReading.Malformed wrong) {
+        return new RuleFileWords(locale).of(wrong.problem());
     }
 
     /** The whole book as it is from now on. For those who answer for the bench. */

@@ -91,7 +91,7 @@ public final class RulesPages {
             before = (int) block.before().lines().count();
         }
         if (keeping().read(whole) instanceof Malformed wrong) {
-            reader.fault(TEXT, wrong.problem());
+            reader.fault(TEXT, keeping().inWords(wrong));
             return workplace.screens().refused(editing(now, rule, at(wrong, before), reader.form()));
         }
         if (!reader.form().sound()) {
