@@ -50,4 +50,7 @@ public sealed interface CareFact extends AreaFact {
 
     /** All the emergency card says of the place, as it is from now on. */
     record EmergencyCardSet(LocalHelp help) implements CareFact {}
+
+    /** Under which address other machines reach the program: it goes into the codes of tags. */
+    record AddressSet(String address) implements CareFact {}
 }

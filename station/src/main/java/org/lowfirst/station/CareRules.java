@@ -22,6 +22,8 @@ final class CareRules {
             return f.reason().isBlank() ? Refused.of(Rule.REASON_EMPTY, f.equipment()) : known(bench, f.equipment());
         } else if (fact instanceof CareFact.EmergencyCardSet f) {
             return unfinished(f.help());
+        } else if (fact instanceof CareFact.AddressSet f) {
+            return f.address().isBlank() ? Refused.of(Rule.NAME_EMPTY, "address") : null;
         }
         return SquadRules.check(bench, fact, circumstances);
     }

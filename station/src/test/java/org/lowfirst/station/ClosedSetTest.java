@@ -90,6 +90,7 @@ class ClosedSetTest {
             new Command.Enter(new CareFact.BottlesSwapped(Larkmoor.M_03, Squads.SPARE)),
             new Command.Enter(new CareFact.ShiftStarted(Larkmoor.TEN)),
             new Command.Enter(new CareFact.EmergencyCardSet(LocalHelp.NONE)),
+            new Command.Enter(new CareFact.AddressSet("http://bench.example:8080")),
             new Command.Enter(new StandFact.SupplyReleased(Larkmoor.A)),
             new Command.Enter(new StandFact.SupplyHeldBack(Larkmoor.A, "for the squad")),
             new Command.Enter(new StandFact.SupplyTaggedOut(Larkmoor.A, "valve leaks")),

@@ -71,6 +71,22 @@ final class PapersPageTest {
     }
 
     @Test
+    void theAddressForTheCodesIsProposedAndThenKept() {
+        Page proposed = page("/papers");
+        assertThat(proposed.find("#tags input[name=base]").attr("value")).startsWith("http://127.0.0.1:");
+        Page wrong = browser.submit(proposed, proposed.find("#address"), Map.of("base", "bench", "who", "Iris Holm"));
+        assertThat(wrong.status()).isEqualTo(422);
+        assertThat(wrong.find("#base-fault").text()).contains("bench");
+        assertThat(wrong.find("#address input[name=base]").attr("value")).isEqualTo("bench");
+        Page kept = browser.submit(
+                wrong, wrong.find("#address"), Map.of("base", "http://bench.example:8080/", "who", "Iris Holm"));
+        assertThat(kept.status()).isEqualTo(200);
+        assertThat(page("/papers").find("#tags input[name=base]").attr("value")).isEqualTo("http://bench.example:8080");
+        assertThat(page("/journal").document().text())
+                .contains("Other machines reach the program at http://bench.example:8080.");
+    }
+
+    @Test
     void theSizeUsualWhereTheRulesComeFromIsOfferedFirst() {
         assertThat(page("/papers")
                         .document()

@@ -29,6 +29,9 @@ final class CareSentences {
                     "emergency-card.set",
                     Map.of("numbers", Integer.toString(f.help().numbers().size())));
         }
+        if (fact instanceof CareFact.AddressSet f) {
+            return names.say("address.set", Map.of("address", f.address()));
+        }
         return ofSquad(fact, names);
     }
 

@@ -23,6 +23,15 @@ public final class KeepingLocalHelp {
         return recorder.getState(bench).bench().areas().care().help();
     }
 
+    /** Under which address other machines reach the program; empty when nobody said. */
+    public String address(BenchId bench) {
+        return recorder.getState(bench).bench().areas().care().address();
+    }
+
+    public Recording reachAt(BenchId bench, String address, Submission submission) {
+        return recorder.record(bench, new Enter(new CareFact.AddressSet(address)), submission);
+    }
+
     public Recording set(BenchId bench, LocalHelp help, Submission submission) {
         return recorder.record(bench, new Enter(new CareFact.EmergencyCardSet(help)), submission);
     }

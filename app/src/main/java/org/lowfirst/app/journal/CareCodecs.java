@@ -71,7 +71,13 @@ final class CareCodecs {
                     1,
                     CareFact.EmergencyCardSet.class,
                     f -> write(f.help()),
-                    p -> new CareFact.EmergencyCardSet(help(p))));
+                    p -> new CareFact.EmergencyCardSet(help(p))),
+            new FactCodec<>(
+                    "address.set",
+                    1,
+                    CareFact.AddressSet.class,
+                    f -> new Payload().with("address", f.address()),
+                    p -> new CareFact.AddressSet(p.text("address"))));
 
     private CareCodecs() {}
 

@@ -153,6 +153,9 @@ final class AreaSaid {
         said.put(new CareFact.ShiftStarted(Instant.EPOCH), "Shift begun.");
         said.put(new CareFact.UpkeepEnded("hose 2", "cut up"), "Upkeep of hose 2 ended: cut up.");
         said.put(new CareFact.EmergencyCardSet(LocalHelp.NONE), "The emergency card was set; local numbers on it: 0.");
+        said.put(
+                new CareFact.AddressSet("http://bench.example:8080"),
+                "Other machines reach the program at http://bench.example:8080.");
     }
 
     private static void session(Map<Fact, String> said, SupplyId a, BottleId m03) {

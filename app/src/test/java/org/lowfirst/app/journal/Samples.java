@@ -252,6 +252,7 @@ final class Samples {
                 "emergency-card.set",
                 new CareFact.EmergencyCardSet(new LocalHelp(
                         "Larkmoor, hangar 2", "wind sock", List.of(new LocalHelp.Contact("Fire", "00 00")))));
+        facts.put("address.set", new CareFact.AddressSet("http://bench.example:8080"));
         facts.put("supply.released", new StandFact.SupplyReleased(new SupplyId("s-a")));
         putStand(facts);
         putSession(facts);

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.lowfirst.app.bench.Recording;
 import org.lowfirst.app.paper.PaperSize;
@@ -46,7 +47,7 @@ public final class PapersPages {
     @GetMapping("/at/{bench}/papers")
     View show(@PathVariable String bench, @RequestParam(defaultValue = "") String bottle, HttpServletRequest request) {
         BenchNow now = workplace.open(bench);
-        Form form = filled(now, here(request)).filled("bottle", bottle);
+        Form form = filled(now, proposed(now, request)).filled("bottle", bottle);
         return workplace.screens().show(page(workplace, now, form));
     }
 
@@ -56,13 +57,41 @@ public final class PapersPages {
         Reader reader = new Reader(typed, now.bench().settings().units(), now.words());
         List<LocalHelp.Contact> contacts = contacts(reader, now);
         reader.required(Sender.WHO, "fault.who");
-        Form form = reader.form().filled("base", here(request));
+        Form form = reader.form().filled("base", proposed(now, request));
         if (!form.sound()) {
             return workplace.screens().refused(page(workplace, now, form));
         }
         Sender sender = Sender.of(typed);
         LocalHelp help = new LocalHelp(reader.text("place"), reader.text("meet"), contacts);
         Recording recording = workplace.benches().keepingLocalHelp().set(now.id(), help, sender.submission());
+        String fault = workplace.fault(recording);
+        return fault.isEmpty()
+                ? Redirects.saved(
+                        now.place().path("/papers"), Answers.entry(recording).orElse(0L), sender.who())
+                : workplace.screens().refused(page(workplace, now, form.faulting("form", fault)));
+    }
+
+    /** The address that goes into the codes from now on. */
+    @PostMapping("/at/{bench}/papers/address")
+    View address(@PathVariable String bench, @RequestParam Map<String, String> typed) {
+        BenchNow now = workplace.open(bench);
+        Reader reader = new Reader(typed, now.bench().settings().units(), now.words());
+        String base = reader.text("base");
+        Optional<BottleAddresses> read = BottleAddresses.read(base);
+        if (read.isEmpty()) {
+            reader.fault("base", now.words().of("fault.base", base));
+        }
+        reader.required(Sender.WHO, "fault.who");
+        Form form =
+                filled(now, base).filled(Sender.WHO, reader.text(Sender.WHO)).withFaultsOf(reader.form());
+        if (read.isEmpty() || !form.sound()) {
+            return workplace.screens().refused(page(workplace, now, form));
+        }
+        Sender sender = Sender.of(typed);
+        Recording recording = workplace
+                .benches()
+                .keepingLocalHelp()
+                .reachAt(now.id(), read.get().base(), sender.submission());
         String fault = workplace.fault(recording);
         return fault.isEmpty()
                 ? Redirects.saved(
@@ -131,8 +160,9 @@ public final class PapersPages {
                 .toList();
     }
 
-    /** The address this program was asked under. */
-    private static String here(HttpServletRequest request) {
-        return request.getScheme() + "://" + request.getHeader("Host");
+    /** The address that was kept, or else the one this program was asked under. */
+    private static String proposed(BenchNow now, HttpServletRequest request) {
+        String kept = now.bench().areas().care().address();
+        return !kept.isEmpty() ? kept : request.getScheme() + "://" + request.getHeader("Host");
     }
 }
