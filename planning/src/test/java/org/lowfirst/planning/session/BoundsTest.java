@@ -16,7 +16,7 @@ final class BoundsTest {
     }
 
     static LongStream few() {
-        return LongStream.range(0, 24);
+        return LongStream.range(0, 12);
     }
 
     @ParameterizedTest
