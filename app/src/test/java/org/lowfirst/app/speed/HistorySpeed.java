@@ -23,6 +23,7 @@ import org.lowfirst.app.journal.Journal;
 import org.lowfirst.app.journal.NewEntry;
 import org.lowfirst.app.journal.Opening;
 import org.lowfirst.app.journal.StoredEntry;
+import org.lowfirst.app.money.Books;
 import org.lowfirst.gas.Oxygen;
 import org.lowfirst.gas.PressureUnit;
 import org.lowfirst.gas.TemperatureUnit;
@@ -96,6 +97,16 @@ public final class HistorySpeed {
                         (cpu() - cpu) / 1e6,
                         history.cylinders().size(),
                         history.refused().size());
+                start = System.nanoTime();
+                cpu = cpu();
+                Books books = benches.keepingAccounts().books(BENCH);
+                out.printf(
+                        Locale.ROOT,
+                        "%d entries: accounts in %.0f ms (%.0f ms of processor time), %d bills%n",
+                        entries,
+                        (System.nanoTime() - start) / 1e6,
+                        (cpu() - cpu) / 1e6,
+                        books.bills().size());
             }
         }
     }
