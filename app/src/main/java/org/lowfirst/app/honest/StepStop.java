@@ -8,11 +8,14 @@ import org.lowfirst.gas.GaugePressure;
  *
  * @param shutAt gauge reading at which the bottle has what was wanted
  * @param neverAbove gauge reading beyond which it would hold more than marking and rule book permit
- * @param sentences what it settles to, what the limit is and how warm the gas is taken to be
+ * @param settles what it settles to when shut there, in words
+ * @param limit what the limit is and why, in words
+ * @param gas how warm the gas is taken to be when it is shut, in words
  */
-public record StepStop(GaugePressure shutAt, GaugePressure neverAbove, List<String> sentences) {
+public record StepStop(GaugePressure shutAt, GaugePressure neverAbove, String settles, String limit, String gas) {
 
-    public StepStop {
-        sentences = List.copyOf(sentences);
+    /** All of it, for a step that ends where the valve is shut by the gauge. */
+    public List<String> sentences() {
+        return List.of(settles, limit, gas);
     }
 }

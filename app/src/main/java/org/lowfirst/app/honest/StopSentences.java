@@ -50,10 +50,12 @@ final class StopSentences {
      * @param wanted the stop for what is wanted
      * @param full the stop for as much as marking and rule book permit
      */
-    List<String> ofStep(StopPlan wanted, StopPlan full) {
+    StepStop ofStep(StopPlan wanted, StopPlan full) {
         String bench = units.show(wanted.request().bench().temperature());
         String reference = units.show(wanted.request().bench().rule().temperature());
-        return List.of(
+        return new StepStop(
+                wanted.stop().reading(),
+                full.stop().reading(),
                 say(
                         "step.settles",
                         Map.of(

@@ -119,10 +119,7 @@ public final class StoppingAndSettling {
                         : null;
         return full == null || wanted == null
                 ? Optional.empty()
-                : Optional.of(new StepStop(
-                        wanted.stop().reading(),
-                        full.stop().reading(),
-                        new StopSentences(wording, bench.settings()).ofStep(wanted, full)));
+                : Optional.of(new StopSentences(wording, bench.settings()).ofStep(wanted, full));
     }
 
     /**

@@ -171,7 +171,15 @@ final class StepWriter {
                 words.of(label),
                 shown == null ? "" : figures.pressure(shown),
                 figures.pressure(warm == null ? step.neverAbove() : warm.neverAbove()),
-                warm == null ? List.of() : warm.sentences());
+                why(step));
+    }
+
+    /** Where the gauges meet sooner, only the limit is of use. */
+    private List<String> why(Guide.Step step) {
+        if (warm == null) {
+            return List.of();
+        }
+        return isStop(step) ? warm.sentences() : List.of(warm.limit());
     }
 
     private List<GaugeField> fields(Guide.Step step) {
