@@ -27,9 +27,7 @@ public final class CsvColumns {
         for (int i = 0; i < header.size(); i++) {
             CsvCell cell = header.get(i);
             if (known.contains(cell.text()) && places.putIfAbsent(cell.text(), i) != null) {
-                problems.error(
-                        cell.place(),
-                        "There are two columns " + cell.text() + ". Keep the one that is right, or rename the other.");
+                problems.error(cell.place(), problems.say("csv.two-columns", Map.of("name", cell.text())));
             }
         }
     }
@@ -61,9 +59,15 @@ public final class CsvColumns {
                 .findFirst();
         problems.error(
                 close.map(CsvCell::place).orElseGet(this::place),
-                "There is no column " + name + ". "
-                        + close.map(cell -> "Maybe \"" + cell.text() + "\" is meant; write it as " + name + ".")
-                                .orElse("The first row names the columns."));
+                problems.say(
+                        "csv.no-column",
+                        Map.of(
+                                "name",
+                                name,
+                                "what",
+                                close.map(cell -> problems.say(
+                                                "csv.no-column.close", Map.of("close", cell.text(), "name", name)))
+                                        .orElseGet(() -> problems.say("csv.no-column.first-row", Map.of())))));
     }
 
     /** Whether the row has as many cells as the header; otherwise a problem says so. */
@@ -72,10 +76,7 @@ public final class CsvColumns {
             return true;
         }
         Place at = row.get(Math.min(row.size(), header.size() + 1) - 1).place();
-        problems.error(
-                at,
-                "The row has " + cells(row.size()) + ", the header has " + cells(header.size())
-                        + ". Write one cell for each column.");
+        problems.error(at, problems.say("csv.cells", Map.of("row", cells(row.size()), "header", cells(header.size()))));
         return false;
     }
 
@@ -92,20 +93,19 @@ public final class CsvColumns {
     public OptionalDouble number(List<CsvCell> row, String name) {
         CsvCell cell = cell(row, name);
         if (cell.text().isEmpty()) {
-            problems.error(cell.place(), "There is no " + name + " in this row. Write a number.");
+            problems.error(cell.place(), problems.say("csv.empty", Map.of("name", name)));
             return OptionalDouble.empty();
         }
         double value = NUMBER.matcher(cell.text()).matches() ? Double.parseDouble(cell.text()) : Double.NaN;
         if (!Double.isFinite(value)) {
-            problems.error(
-                    cell.place(),
-                    name + " (" + cell.text() + ") is not a number. Write digits, with a point before decimals.");
+            problems.error(cell.place(), problems.say("csv.no-number", Map.of("name", name, "text", cell.text())));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(value);
     }
 
-    private static String cells(int count) {
-        return count + (count == 1 ? " cell" : " cells");
+    private String cells(int count) {
+        return problems.say(
+                count == 1 ? "csv.cell.one" : "csv.cell.more", count == 1 ? Map.of() : Map.of("count", "" + count));
     }
 }

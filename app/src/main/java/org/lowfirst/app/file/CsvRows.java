@@ -2,6 +2,7 @@ package org.lowfirst.app.file;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
@@ -17,9 +18,6 @@ public final class CsvRows {
 
     /** A file with more problems than this is the wrong file; the rest of it is not looked at. */
     static final int MOST_PROBLEMS = 100;
-
-    private static final String SHAPE = "Cells are set apart by commas; a cell with a comma or a quote in it stands in "
-            + "double quotes, and a quote in it is written twice.";
 
     private CsvRows() {}
 
@@ -53,16 +51,16 @@ public final class CsvRows {
                     if (problems.count() >= MOST_PROBLEMS) {
                         problems.error(
                                 cells.get(0).place(),
-                                "That makes " + MOST_PROBLEMS + " problems; the rest of the file was not looked at.");
+                                problems.say("csv.enough", Map.of("count", Integer.toString(MOST_PROBLEMS))));
                         return;
                     }
                 }
             }
             if (header) {
-                problems.fileError("The file has no rows. Its first row names the columns.");
+                problems.fileError(problems.say("csv.no-rows", Map.of()));
             }
         } catch (StreamReadException broken) {
-            problems.error(placeOf(broken.getLocation()), "The row cannot be read from here on. " + SHAPE);
+            problems.error(placeOf(broken.getLocation()), problems.say("csv.broken", Map.of()));
         }
     }
 

@@ -7,6 +7,7 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Turns the bytes of a file into text, or says why they are none. */
@@ -24,12 +25,12 @@ public final class FileText {
      */
     public static Optional<String> decode(byte[] bytes, int most, String shape, Problems problems) {
         if (bytes.length > most) {
-            problems.fileError(String.format(
-                    Locale.ROOT, "The file has more than %,d bytes; %s. Maybe another file was meant.", most, shape));
+            problems.fileError(problems.say(
+                    "text.too-long", Map.of("most", String.format(problems.language(), "%,d", most), "shape", shape)));
             return Optional.empty();
         }
         if (startsAsUtf16(bytes)) {
-            problems.fileError("The file is UTF-16 text; save it as UTF-8 and try again.");
+            problems.fileError(problems.say("text.utf16", Map.of()));
             return Optional.empty();
         }
         CharsetDecoder decoder = StandardCharsets.UTF_8
@@ -41,7 +42,7 @@ public final class FileText {
         CoderResult result = decoder.decode(in, out, true);
         String text = out.flip().toString();
         if (result.isError()) {
-            problems.error(endOf(text), notUtf8(bytes[in.position()]));
+            problems.error(endOf(text), notUtf8(bytes[in.position()], problems));
             return Optional.empty();
         }
         return Optional.of(!text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text);
@@ -53,11 +54,8 @@ public final class FileText {
                         || (bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE));
     }
 
-    private static String notUtf8(byte wrong) {
-        return String.format(
-                Locale.ROOT,
-                "The file is not UTF-8 text: byte 0x%02X cannot stand here. Save it as UTF-8 and try again.",
-                wrong & 0xFF);
+    private static String notUtf8(byte wrong, Problems problems) {
+        return problems.say("text.not-utf8", Map.of("byte", String.format(Locale.ROOT, "%02X", wrong & 0xFF)));
     }
 
     static Place endOf(String text) {

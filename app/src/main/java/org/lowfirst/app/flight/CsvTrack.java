@@ -2,6 +2,7 @@ package org.lowfirst.app.flight;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.lowfirst.app.file.CsvCell;
@@ -9,7 +10,6 @@ import org.lowfirst.app.file.CsvColumns;
 import org.lowfirst.app.file.CsvRows;
 import org.lowfirst.app.file.Problems;
 import org.lowfirst.app.file.SourceText;
-import org.lowfirst.app.sheet.Numerals;
 import org.lowfirst.gas.AbsolutePressure;
 import org.lowfirst.planning.flight.StandardDay;
 
@@ -26,12 +26,14 @@ final class CsvTrack implements CsvRows.Reader {
     private static final double METRES_PER_FOOT = 0.3048;
 
     private final Problems problems;
+    private final TrackNumbers numbers;
     private final List<Fix> fixes = new ArrayList<>();
     private CsvColumns columns;
     private String altitude = "altitude_m";
 
     private CsvTrack(Problems problems) {
         this.problems = problems;
+        this.numbers = new TrackNumbers(problems.language());
         this.columns = new CsvColumns(List.of(), List.of(), problems);
     }
 
@@ -44,33 +46,26 @@ final class CsvTrack implements CsvRows.Reader {
                         reading.fixes,
                         List.of(
                                 reading.altitude.equals(PRESSURE)
-                                        ? "Pressures of the track are taken as those of the cabin; altitudes are those of"
-                                                + " the ICAO standard atmosphere."
-                                        : "Altitudes of the track are taken as pressure altitudes."));
+                                        ? problems.say("track.csv.cabin", Map.of())
+                                        : problems.say("track.csv.pressure-altitudes", Map.of())));
     }
 
     @Override
     public boolean header(List<CsvCell> names) {
         columns = new CsvColumns(names, COLUMNS, problems);
         if (names.size() == 1 && names.get(0).text().contains(";")) {
-            problems.error(
-                    columns.place(),
-                    "The columns are set apart by semicolons; commas are needed, and points before decimals. Save the"
-                            + " table again so.");
+            problems.error(columns.place(), problems.say("track.csv.semicolons", Map.of()));
             return false;
         }
         List<String> there = HEIGHTS.stream().filter(columns::has).toList();
         if (there.size() > 1) {
             problems.error(
                     columns.place(),
-                    "There are both " + there.get(0) + " and " + there.get(1)
-                            + ". Keep one, or rename the other column.");
+                    problems.say("track.csv.both", Map.of("one", there.get(0), "other", there.get(1))));
             return false;
         }
         if (there.isEmpty()) {
-            problems.error(
-                    columns.place(),
-                    "There is no column altitude_m or altitude_ft, nor pressure_hPa. The first row names the columns.");
+            problems.error(columns.place(), problems.say("track.csv.no-height", Map.of()));
             columns.require(List.of("time_s"));
             return false;
         }
@@ -92,9 +87,13 @@ final class CsvTrack implements CsvRows.Reader {
                 && !(seconds.getAsDouble() > fixes.get(fixes.size() - 1).seconds())) {
             problems.error(
                     columns.cell(cells, "time_s").place(),
-                    "time_s (" + Numerals.grouped(seconds.getAsDouble()) + " s) must be after that of the row before ("
-                            + Numerals.grouped(fixes.get(fixes.size() - 1).seconds())
-                            + " s). Correct it or take the row out.");
+                    problems.say(
+                            "track.csv.time",
+                            Map.of(
+                                    "seconds",
+                                    numbers.grouped(seconds.getAsDouble()),
+                                    "before",
+                                    numbers.grouped(fixes.get(fixes.size() - 1).seconds()))));
             return;
         }
         OptionalDouble metres = metres(height.getAsDouble(), cells);
@@ -114,8 +113,12 @@ final class CsvTrack implements CsvRows.Reader {
         if (!(value >= LOWEST_HPA && value <= HIGHEST_HPA)) {
             problems.error(
                     columns.cell(cells, altitude).place(),
-                    "pressure_hPa (" + Numerals.grouped(value) + " hPa) must be " + Numerals.grouped(LOWEST_HPA)
-                            + " to " + Numerals.grouped(HIGHEST_HPA) + " hPa. Check the number and its unit.");
+                    problems.say(
+                            "track.csv.pressure",
+                            Map.of(
+                                    "value", numbers.grouped(value),
+                                    "low", numbers.grouped(LOWEST_HPA),
+                                    "high", numbers.grouped(HIGHEST_HPA))));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(

@@ -2,12 +2,12 @@ package org.lowfirst.app.flight;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.lowfirst.app.file.Place;
 import org.lowfirst.app.file.Problems;
 import org.lowfirst.app.file.SourceText;
-import org.lowfirst.app.sheet.Numerals;
 
 /**
  * Reads a flight recorder's file: the B records, each a fix with time and two altitudes.
@@ -50,30 +50,31 @@ final class IgcTrack {
             }
         }
         if (reading.fixes.isEmpty() && !problems.haveErrors()) {
-            problems.fileError("The file has no fixes: no line starts with B. Name a flight recorder's file (.igc).");
+            problems.fileError(problems.say("track.igc.no-fixes", Map.of()));
             return Optional.empty();
         }
         List<String> notes = new ArrayList<>();
-        return new TrackCheck(problems).track(new PressureAltitudes(reading.fixes, notes).fixes(), notes);
+        return new TrackCheck(problems).track(new PressureAltitudes(reading.fixes, notes, problems).fixes(), notes);
     }
 
     private void record(String line, int number) {
         if (line.length() < LENGTH) {
             problems.error(
                     new Place(number, 1, Math.max(1, line.length())),
-                    "This B record has " + line.length() + " characters; " + LENGTH
-                            + " hold time, place and both altitudes. Correct or remove the line.");
+                    problems.say(
+                            "track.igc.short",
+                            Map.of("length", Integer.toString(line.length()), "least", Integer.toString(LENGTH))));
             return;
         }
         char validity = line.charAt(VALIDITY);
         if (!CLOCK.matcher(line.substring(TIME, TIME + 6)).matches()) {
-            unreadable(number, TIME, 6, "The time", "six digits of hours, minutes and seconds");
+            unreadable(number, TIME, 6, "time");
         } else if (validity != 'A' && validity != 'V') {
-            unreadable(number, VALIDITY, 1, "The validity of the fix", "A or V");
+            unreadable(number, VALIDITY, 1, "validity");
         } else if (isNoHeight(line, PRESSURE_ALTITUDE)) {
-            unreadable(number, PRESSURE_ALTITUDE, ALTITUDE_WIDTH, "The pressure altitude", "five digits of metres");
+            unreadable(number, PRESSURE_ALTITUDE, ALTITUDE_WIDTH, "pressure-altitude");
         } else if (isNoHeight(line, GNSS_ALTITUDE)) {
-            unreadable(number, GNSS_ALTITUDE, ALTITUDE_WIDTH, "The GNSS altitude", "five digits of metres");
+            unreadable(number, GNSS_ALTITUDE, ALTITUDE_WIDTH, "gnss-altitude");
         } else {
             fix(line, number, validity);
         }
@@ -89,8 +90,9 @@ final class IgcTrack {
         if (seconds < last_s) {
             problems.error(
                     new Place(number, TIME + 1, 6),
-                    "The time goes back by " + Numerals.grouped(last_s - seconds)
-                            + " s from the fix before. Correct or remove the line.");
+                    problems.say(
+                            "track.igc.back",
+                            Map.of("seconds", new TrackNumbers(problems.language()).grouped(last_s - seconds))));
             return;
         }
         if (seconds > last_s || fixes.isEmpty()) {
@@ -103,10 +105,8 @@ final class IgcTrack {
         }
     }
 
-    private void unreadable(int number, int from, int width, String what, String shape) {
-        problems.error(
-                new Place(number, from + 1, width),
-                what + " cannot be read; it must be " + shape + ". Correct or remove the line.");
+    private void unreadable(int number, int from, int width, String what) {
+        problems.error(new Place(number, from + 1, width), problems.say("track.igc." + what, Map.of()));
     }
 
     private static boolean isNoHeight(String line, int from) {

@@ -2,9 +2,10 @@ package org.lowfirst.app.flight;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import org.lowfirst.app.file.Problems;
 
 /**
  * Finds a pressure altitude for each fix. A recorder writes 0 where it has none: then the GNSS altitude stands in, shifted by the
@@ -17,13 +18,18 @@ final class PressureAltitudes {
 
     private final List<IgcFix> raw;
     private final List<String> notes;
+    private final Problems words;
     private final Neighbours withPressure;
     private final Neighbours withBoth;
 
-    /** @param notes takes what a person should know */
-    PressureAltitudes(List<IgcFix> raw, List<String> notes) {
+    /**
+     * @param notes takes what a person should know
+     * @param words say it
+     */
+    PressureAltitudes(List<IgcFix> raw, List<String> notes, Problems words) {
         this.raw = List.copyOf(raw);
         this.notes = notes;
+        this.words = words;
         this.withPressure = Neighbours.of(raw, fix -> fix.pressure_m() != 0);
         this.withBoth = Neighbours.of(raw, fix -> fix.pressure_m() != 0 && fix.hasGnss());
     }
@@ -48,16 +54,12 @@ final class PressureAltitudes {
             }
         }
         if (none) {
-            notes.add(
-                    "No fix has a pressure altitude; the GNSS altitude stands in for it. The two can differ by 1,000 ft"
-                            + " and more, and the rule texts and the flow by altitude mean pressure altitude.");
+            notes.add(words.say("track.igc.all-gnss", Map.of()));
         } else if (standIns > 0) {
-            notes.add(count(standIns)
-                    + " no pressure altitude (0); the GNSS altitude stands in, shifted by the difference"
-                    + " of the two at the nearest fix with both.");
+            notes.add(counted("track.igc.stand-in", standIns));
         }
         if (left > 0) {
-            notes.add(count(left) + " no altitude at all and " + (left == 1 ? "is" : "are") + " left out.");
+            notes.add(counted("track.igc.left-out", left));
         }
         return fixes;
     }
@@ -93,8 +95,10 @@ final class PressureAltitudes {
                 : (double) raw.get(near).pressure_m() - raw.get(near).gnss_m();
     }
 
-    private static String count(int fixes) {
-        return String.format(Locale.ROOT, "%,d %s", fixes, fixes == 1 ? "fix has" : "fixes have");
+    private String counted(String key, int fixes) {
+        return fixes == 1
+                ? words.say(key + ".one", Map.of())
+                : words.say(key, Map.of("count", String.format(words.language(), "%,d", fixes)));
     }
 
     /** For each fix the nearest ones, before and after it, of a kind; -1 where there is none. */

@@ -21,10 +21,11 @@ public final class ReadingATrack {
      *
      * @param name as it was sent; ends in .igc or .csv
      * @param bytes its content
+     * @param language in which problems and notes are said
      */
-    public static Asked<FlownTrack> read(String name, byte[] bytes) {
+    public static Asked<FlownTrack> read(String name, byte[] bytes, Locale language) {
         TrackFile file =
-                TrackFile.read(name, bytes, name.toLowerCase(Locale.ROOT).endsWith(".igc"));
+                TrackFile.read(name, bytes, name.toLowerCase(Locale.ROOT).endsWith(".igc"), language);
         if (file.track().isEmpty()) {
             return new Asked.Refused<>(file.source(), file.problems().inOrder());
         }

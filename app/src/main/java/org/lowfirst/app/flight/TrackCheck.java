@@ -2,11 +2,9 @@ package org.lowfirst.app.flight;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.lowfirst.app.file.Problems;
-import org.lowfirst.app.sheet.Numerals;
-import org.lowfirst.planning.flight.Altitude;
 
 /** Looks for what no aircraft flies: altitudes out of range and jumps. Says where the track has holes. */
 final class TrackCheck {
@@ -22,10 +20,12 @@ final class TrackCheck {
     private static final int MOST_PROBLEMS = 50;
 
     private final Problems problems;
+    private final TrackNumbers numbers;
     private final List<String> notes = new ArrayList<>();
 
     TrackCheck(Problems problems) {
         this.problems = problems;
+        this.numbers = new TrackNumbers(problems.language());
     }
 
     /**
@@ -36,8 +36,7 @@ final class TrackCheck {
      */
     Optional<Track> track(List<Fix> fixes, List<String> readingNotes) {
         if (fixes.size() < 2 && !problems.haveErrors()) {
-            problems.fileError("The track has " + (fixes.isEmpty() ? "no fix" : "one fix")
-                    + " with an altitude; two are the least. Maybe another file was meant.");
+            problems.fileError(problems.say(fixes.isEmpty() ? "track.no-fix" : "track.one-fix", Map.of()));
         }
         notes.addAll(readingNotes);
         checkJumps(withinReach(fixes));
@@ -54,8 +53,12 @@ final class TrackCheck {
             } else {
                 error(
                         fix,
-                        "The altitude (" + metres(fix.metres()) + ") must be " + metres(LOWEST_M) + " to "
-                                + metres(HIGHEST_M) + ". Correct or remove the line.");
+                        problems.say(
+                                "track.altitude",
+                                Map.of(
+                                        "altitude", numbers.metres(fix.metres()),
+                                        "low", numbers.metres(LOWEST_M),
+                                        "high", numbers.metres(HIGHEST_M))));
             }
         }
         return within;
@@ -78,15 +81,14 @@ final class TrackCheck {
         }
     }
 
-    private static String jump(Fix before, Fix fix) {
-        return String.format(
-                Locale.ROOT,
-                "The altitude jumps from %s to %s in %s s; %.0f m/s is the most that is taken as flown. Correct or"
-                        + " remove the line.",
-                metres(before.metres()),
-                metres(fix.metres()),
-                Numerals.grouped(fix.seconds() - before.seconds()),
-                STEEPEST_M_PER_S);
+    private String jump(Fix before, Fix fix) {
+        return problems.say(
+                "track.jump",
+                Map.of(
+                        "from", numbers.metres(before.metres()),
+                        "to", numbers.metres(fix.metres()),
+                        "seconds", numbers.grouped(fix.seconds() - before.seconds()),
+                        "most", numbers.grouped(STEEPEST_M_PER_S)));
     }
 
     private void noteHoles(List<Fix> fixes) {
@@ -95,12 +97,13 @@ final class TrackCheck {
             double from_s = fixes.get(i - 1).seconds() - fixes.get(0).seconds();
             double to_s = fixes.get(i).seconds() - fixes.get(0).seconds();
             if (to_s - from_s > LONGEST_HOLE_S && ++holes <= MOST_HOLES) {
-                notes.add("The track has no fix from " + HoursAndMinutes.before(from_s) + " to "
-                        + HoursAndMinutes.after(to_s) + "; the altitude is taken to change evenly there.");
+                notes.add(problems.say(
+                        "track.hole",
+                        Map.of("from", HoursAndMinutes.before(from_s), "to", HoursAndMinutes.after(to_s))));
             }
         }
         if (holes > MOST_HOLES) {
-            notes.add("The track has " + (holes - MOST_HOLES) + " more such holes.");
+            notes.add(problems.say("track.holes", Map.of("count", Integer.toString(holes - MOST_HOLES))));
         }
     }
 
@@ -112,9 +115,5 @@ final class TrackCheck {
 
     private static double steepness(Fix from, Fix to) {
         return Math.abs(to.metres() - from.metres()) / (to.seconds() - from.seconds());
-    }
-
-    private static String metres(double metres) {
-        return String.format(Locale.ROOT, "%,.0f m (%,.0f ft)", metres, new Altitude(metres).toFeet());
     }
 }

@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.lowfirst.app.file.FileBytes;
 import org.lowfirst.app.file.FileText;
@@ -20,8 +21,6 @@ import org.lowfirst.app.file.SourceText;
  * @param problems what is wrong inside it
  */
 record TrackFile(SourceText source, Optional<Track> track, Problems problems) {
-
-    private static final String SHAPE = "a fix a second for a day is less";
 
     /** Either the file or why there is none, as the rest of a sentence. */
     record Opened(Optional<TrackFile> file, String why) {}
@@ -48,16 +47,20 @@ record TrackFile(SourceText source, Optional<Track> track, Problems problems) {
             return missing("The track cannot be opened: " + missing.why().replace(": error:", ":"));
         }
         FileBytes.Found found = (FileBytes.Found) read;
-        return new Opened(Optional.of(read(found.name(), found.bytes(), lower.endsWith(".igc"))), "");
+        return new Opened(Optional.of(read(found.name(), found.bytes(), lower.endsWith(".igc"), Locale.ENGLISH)), "");
     }
 
-    /** @param igc whether it is a flight recorder's file, else a table */
-    static TrackFile read(String name, byte[] bytes, boolean igc) {
-        Problems problems = new Problems();
+    /**
+     * @param igc whether it is a flight recorder's file, else a table
+     * @param language in which problems and notes are said
+     */
+    static TrackFile read(String name, byte[] bytes, boolean igc, Locale language) {
+        Problems problems = new Problems(language);
         // A recorder's file is ASCII; names in its head are sometimes written otherwise, and do not matter.
         Optional<String> text = igc && bytes.length <= FlightLimits.MOST_TRACK_BYTES
                 ? Optional.of(new String(bytes, StandardCharsets.ISO_8859_1))
-                : FileText.decode(bytes, FlightLimits.MOST_TRACK_BYTES, SHAPE, problems);
+                : FileText.decode(
+                        bytes, FlightLimits.MOST_TRACK_BYTES, problems.say("track.shape", Map.of()), problems);
         SourceText source = new SourceText(name, text.orElse(""));
         Optional<Track> track = text.isEmpty()
                 ? Optional.empty()

@@ -26,5 +26,6 @@ final class ArchitectureTest {
                     "tools.jackson.dataformat.csv",
                     "org.lowfirst.app.file",
                     "org.lowfirst.app.sheet",
+                    "org.lowfirst.app.words",
                     "org.lowfirst.gas");
 }

@@ -74,7 +74,7 @@ public final class FlightPages {
             reader.fault("track", now.words().of("fault.flight.track.kind", name));
             return workplace.screens().refused(page(now, reader.form(), List.of(), null));
         }
-        Asked<FlownTrack> asked = ReadingATrack.read(name, bytes);
+        Asked<FlownTrack> asked = ReadingATrack.read(name, bytes, now.words().locale());
         if (asked instanceof Asked.Refused<FlownTrack> refused) {
             Problem first = refused.problems().get(0);
             Place place = first.place();
