@@ -118,8 +118,12 @@ public record Bench(
         return gauges.values().stream().filter(gauge -> gauge.use() == use).findFirst();
     }
 
-    /** The fill to resume, when one is open. */
+    /** The fill to resume, when one is open: in a session the one that was last on the hose. */
     public Optional<OpenFill> openFill() {
-        return openFills.values().stream().findFirst();
+        return sessions()
+                .findOpen()
+                .map(OpenSession::latest)
+                .flatMap(this::findOpenFill)
+                .or(() -> openFills.values().stream().findFirst());
     }
 }

@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param wishes the bottles, in the order listed
  * @param remaining the stages still to do, in order
  * @param since what happened since they were planned
+ * @param earlier what had happened when they were planned anew; empty for the first plan
+ * @param skipped stages that somebody left out
  * @param out why a bottle is not filled, or not filled further, by its fill
  * @param finished fills that are finished
  * @param latest the fill that was last on the hose and has not ended; null when there is none
@@ -28,6 +30,8 @@ public record OpenSession(
         List<SessionWish> wishes,
         List<PlannedStage> remaining,
         List<Happened> since,
+        List<Happened> earlier,
+        List<PlannedStage> skipped,
         Map<FillId, String> out,
         Set<FillId> finished,
         @Nullable FillId latest) {
@@ -36,6 +40,8 @@ public record OpenSession(
         wishes = List.copyOf(wishes);
         remaining = List.copyOf(remaining);
         since = List.copyOf(since);
+        earlier = List.copyOf(earlier);
+        skipped = List.copyOf(skipped);
         out = Collections.unmodifiableMap(new LinkedHashMap<>(out));
         finished = Collections.unmodifiableSet(new LinkedHashSet<>(finished));
     }
@@ -55,7 +61,17 @@ public record OpenSession(
 
     static OpenSession of(SessionFact.SessionBegun f) {
         return new OpenSession(
-                f.session(), f.bank(), f.aim(), f.wishes(), List.of(), List.of(), Map.of(), Set.of(), null);
+                f.session(),
+                f.bank(),
+                f.aim(),
+                f.wishes(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                Set.of(),
+                null);
     }
 
     public Optional<SessionWish> findWish(FillId fill) {
@@ -73,11 +89,18 @@ public record OpenSession(
     }
 
     OpenSession planned(List<PlannedStage> stages) {
-        return new OpenSession(id, bank, aim, wishes, stages, List.of(), out, finished, latest);
+        return new OpenSession(id, bank, aim, wishes, stages, List.of(), since, skipped, out, finished, latest);
     }
 
     OpenSession skipped(FillId fill, SupplyId supply) {
-        return happened(without(fill, supply), new Happened(fill, supply, null, null), latest);
+        List<PlannedStage> more = new ArrayList<>(skipped);
+        remaining(fill).stream()
+                .filter(stage -> stage.supply().equals(supply))
+                .findFirst()
+                .ifPresent(more::add);
+        OpenSession after = happened(without(fill, supply), new Happened(fill, supply, null, null), latest);
+        return new OpenSession(
+                id, bank, aim, wishes, after.remaining, after.since, earlier, more, out, finished, latest);
     }
 
     OpenSession leftOut(FillId fill, String reason) {
@@ -86,7 +109,17 @@ public record OpenSession(
         List<Happened> all = new ArrayList<>(since);
         all.add(new Happened(fill, null, null, null));
         return new OpenSession(
-                id, bank, aim, wishes, without(fill), all, more, finished, fill.equals(latest) ? null : latest);
+                id,
+                bank,
+                aim,
+                wishes,
+                without(fill),
+                all,
+                earlier,
+                skipped,
+                more,
+                finished,
+                fill.equals(latest) ? null : latest);
     }
 
     OpenSession started(FillId fill, Reading before) {
@@ -114,13 +147,23 @@ public record OpenSession(
         Set<FillId> more = new LinkedHashSet<>(finished);
         more.add(fill);
         return new OpenSession(
-                id, bank, aim, wishes, without(fill), since, out, more, fill.equals(latest) ? null : latest);
+                id,
+                bank,
+                aim,
+                wishes,
+                without(fill),
+                since,
+                earlier,
+                skipped,
+                out,
+                more,
+                fill.equals(latest) ? null : latest);
     }
 
     private OpenSession happened(List<PlannedStage> left, Happened what, @Nullable FillId on) {
         List<Happened> all = new ArrayList<>(since);
         all.add(what);
-        return new OpenSession(id, bank, aim, wishes, left, all, out, finished, on);
+        return new OpenSession(id, bank, aim, wishes, left, all, earlier, skipped, out, finished, on);
     }
 
     private List<PlannedStage> without(FillId fill) {

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -18,9 +19,11 @@ import org.lowfirst.planning.RankedSupply;
 import org.lowfirst.planning.SupplyState;
 import org.lowfirst.planning.TogetherOutcome;
 import org.lowfirst.planning.Turn;
+import org.lowfirst.station.Bench;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.BottleId;
 import org.lowfirst.station.OpenFill;
+import org.lowfirst.station.PlannedStage;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.Settings;
 import org.lowfirst.station.Stage;
@@ -119,6 +122,21 @@ final class BenchPlanner {
         return List.copyOf(outcomes);
     }
 
+    /** What is still to do with one bottle of a session: its planned stages, every other supply shut. */
+    PlanOutcome planStages(BenchState state, OpenFill fill, List<PlannedStage> stages) {
+        Reading now = fill.bottleNow();
+        Set<String> opened = new HashSet<>();
+        StatedPressure target = fill.target();
+        for (PlannedStage stage : stages) {
+            opened.add(state.bench().getSupply(stage.supply()).details().name());
+            target = stage.atStop() && stage.until().compareTo(fill.target()) < 0 ? stage.until() : fill.target();
+        }
+        List<SupplyState> bank = bank(state, state.bench().bankOf(fill.id()), now).stream()
+                .map(supply -> opened.contains(supply.name()) ? supply : supply.holdBack())
+                .toList();
+        return plan(state, fill.bottle(), target, now, bank);
+    }
+
     /** From one supply alone, however it stands. */
     PlanOutcome planFrom(BenchState state, SupplyId supply, BottleId bottle, StatedPressure target, Reading before) {
         String name = state.bench().getSupply(supply).details().name();
@@ -149,15 +167,20 @@ final class BenchPlanner {
 
     private FillRequest request(
             BenchState state, BottleId bottle, StatedPressure target, Reading before, List<SupplyState> bank) {
-        BottleDetails details = state.bench().getBottle(bottle).details();
-        BottleToFill toFill = new BottleToFill(
+        return new FillRequest(
+                bank,
+                toFill(state.bench(), bottle, target, before),
+                state.bench().settings().fullSupply().gauge());
+    }
+
+    BottleToFill toFill(Bench bench, BottleId bottle, StatedPressure target, Reading before) {
+        BottleDetails details = bench.getBottle(bottle).details();
+        return new BottleToFill(
                 details.name(),
                 details.waterVolume().stated().volume(),
                 before.pressure().gauge(),
                 target.gauge(),
-                permitted.atReference(state.bench(), bottle, before.at()));
-        return new FillRequest(
-                bank, toFill, state.bench().settings().fullSupply().gauge());
+                permitted.atReference(bench, bottle, before.at()));
     }
 
     /** How much bottles may hold. */
@@ -191,7 +214,7 @@ final class BenchPlanner {
         };
     }
 
-    private Conditions conditions(Settings settings, Reading before) {
+    Conditions conditions(Settings settings, Reading before) {
         return new Conditions(
                 count.gas(),
                 before.temperature().temperature(),

@@ -107,6 +107,14 @@ public final class Benches implements AutoCloseable {
         return new GuidingAFill(recorder, planner, count, locale);
     }
 
+    public PlanningASession planningASession() {
+        return new PlanningASession(recorder, planner);
+    }
+
+    public GuidingASession guidingASession() {
+        return new GuidingASession(recorder, planner, count);
+    }
+
     public CorrectingAnEntry correctingAnEntry() {
         return new CorrectingAnEntry(recorder);
     }

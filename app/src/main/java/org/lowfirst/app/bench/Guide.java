@@ -44,7 +44,8 @@ public sealed interface Guide {
      * @param expected what the bottle's gauge should show when this stage ends; null when nothing flows
      * @param neverAbove what the bottle's gauge must never pass
      * @param cautions what to mind here
-     * @param next the step after this one; null when a reading must be entered first
+     * @param next the step after this one; null when a reading must be entered first, and after the hose is vented when another
+     *     bottle of the session takes its turn
      * @param plan the rest of the fill, planned from what was read last
      */
     record Step(

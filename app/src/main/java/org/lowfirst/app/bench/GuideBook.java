@@ -12,6 +12,7 @@ import org.lowfirst.planning.PlanRefused;
 import org.lowfirst.planning.Step;
 import org.lowfirst.station.BottleDetails;
 import org.lowfirst.station.OpenFill;
+import org.lowfirst.station.OpenSession;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.Supply;
 import org.lowfirst.station.SupplyId;
@@ -115,6 +116,10 @@ final class GuideBook {
     }
 
     private Optional<SupplyId> plannedSupply() {
+        OpenSession session = session();
+        if (session != null) {
+            return GuidingASession.turn(session, fill.id());
+        }
         if (!(rest instanceof FillPlan plan)) {
             return Optional.empty();
         }
@@ -153,6 +158,18 @@ final class GuideBook {
                                 .pascals();
     }
 
+    private @Nullable OpenSession session() {
+        return state.bench().sessions().findOpen(fill.id()).orElse(null);
+    }
+
+    /** Whether this bottle goes on later and another takes its place on the hose. */
+    private boolean setAside() {
+        OpenSession session = session();
+        return session != null
+                && !session.remaining(fill.id()).isEmpty()
+                && GuidingASession.turn(session, fill.id()).isEmpty();
+    }
+
     private Guide.Step step(Position at) {
         SupplyId id = at.supply();
         Supply supply = id == null ? null : state.bench().getSupply(id);
@@ -180,7 +197,7 @@ final class GuideBook {
             case SHUT_TRANSFER -> new Position(stage, Phase.SHUT_SUPPLY, supply);
             case SHUT_SUPPLY -> new Position(stage, Phase.ENTER_READING, supply);
             case SHUT_BOTTLE -> new Position(stage, Phase.VENT_HOSE, null);
-            case VENT_HOSE -> new Position(stage, Phase.FINISH, null);
+            case VENT_HOSE -> setAside() ? null : new Position(stage, Phase.FINISH, null);
             case ENTER_READING, FINISH -> null;
         };
     }

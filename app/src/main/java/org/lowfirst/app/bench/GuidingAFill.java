@@ -12,7 +12,12 @@ import org.lowfirst.station.Command.RecordFill;
 import org.lowfirst.station.Command.RecordStage;
 import org.lowfirst.station.Command.StartFill;
 import org.lowfirst.station.Command.StartFillBeside;
+import org.lowfirst.station.Deciding;
+import org.lowfirst.station.FillId;
 import org.lowfirst.station.OpenFill;
+import org.lowfirst.station.OpenSession;
+import org.lowfirst.station.Refused;
+import org.lowfirst.station.Rule;
 import org.lowfirst.station.StandFact.BankChosen;
 import org.lowfirst.station.SupplyId;
 
@@ -62,11 +67,23 @@ public final class GuidingAFill {
      */
     public Guide guide(BenchId bench, @Nullable Position position) {
         BenchState state = recorder.getState(bench);
-        OpenFill fill = state.bench().openFill().orElse(null);
+        return guide(state, state.bench().openFill().orElse(null), position);
+    }
+
+    /** The same for one of several fills that are open. */
+    public Guide guide(BenchId bench, FillId fill, @Nullable Position position) {
+        BenchState state = recorder.getState(bench);
+        return guide(state, state.bench().findOpenFill(fill).orElse(null), position);
+    }
+
+    private Guide guide(BenchState state, @Nullable OpenFill fill, @Nullable Position position) {
         if (fill == null) {
             return new Guide.NoFill();
         }
-        PlanOutcome rest = planner.planRest(state, fill);
+        OpenSession session = state.bench().sessions().findOpen(fill.id()).orElse(null);
+        PlanOutcome rest = session == null
+                ? planner.planRest(state, fill)
+                : planner.planStages(state, fill, session.remaining(fill.id()));
         BankNow bank = BankNow.of(
                 state,
                 state.bench().bankOf(fill.id()),
@@ -85,6 +102,26 @@ public final class GuidingAFill {
     /** A reading that differs from the plan is taken as what happened; the guide goes on from it. */
     public Recording recordStage(BenchId bench, RecordStage command, Submission submission) {
         return recorder.record(bench, command, submission);
+    }
+
+    /**
+     * The same, unless somebody else has recorded that stage meanwhile.
+     *
+     * @param number number of the stage in its fill, from 1
+     */
+    public Recording recordStage(BenchId bench, RecordStage command, int number, Submission submission) {
+        return recorder.recordAll(bench, submission, (now, circumstances) -> {
+            OpenFill fill =
+                    now == null ? null : now.findOpenFill(command.fill()).orElse(null);
+            if (now == null || fill == null || fill.stages().size() < number) {
+                return Deciding.decide(now, command, circumstances);
+            }
+            return new Refused(
+                    Rule.STAGE_ALREADY_RECORDED,
+                    now.getBottle(fill.bottle()).details().name(),
+                    fill.stages().get(number - 1).bottleAfter().pressure(),
+                    null);
+        });
     }
 
     public Recording finish(BenchId bench, FinishFill command, Submission submission) {
