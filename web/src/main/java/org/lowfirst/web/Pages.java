@@ -50,6 +50,8 @@ import org.lowfirst.web.server.HealthPage;
 import org.lowfirst.web.server.PageRouting;
 import org.lowfirst.web.server.SecurityRules;
 import org.lowfirst.web.server.TroubleAdvice;
+import org.lowfirst.web.session.BeginPages;
+import org.lowfirst.web.session.GuidedPages;
 import org.lowfirst.web.session.SessionPages;
 import org.lowfirst.web.settings.SettingsPages;
 import org.lowfirst.web.stamp.StampEcho;
@@ -134,6 +136,8 @@ import org.springframework.context.annotation.Import;
     PaperPages.class,
     EchoPages.class,
     SessionPages.class,
+    BeginPages.class,
+    GuidedPages.class,
     ForecastPages.class,
     SendBackPages.class,
     StudyPages.class,

@@ -10,11 +10,11 @@ import org.lowfirst.web.fill.PlanPage.Beside;
 import org.lowfirst.web.workplace.BenchNow;
 
 /** Works out for whom a second person must be named, and who may stand beside. */
-final class Besides {
+public final class Besides {
 
     private Besides() {}
 
-    static Beside of(BenchNow now) {
+    public static Beside of(BenchNow now) {
         Roster roster = now.bench().roster();
         List<String> needed = new ArrayList<>();
         List<String> choices = new ArrayList<>();

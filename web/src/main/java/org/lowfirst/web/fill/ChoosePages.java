@@ -42,8 +42,10 @@ public final class ChoosePages {
                 .map(bottle -> choice(bottle, fits.getOrDefault(bottle.id(), UNKNOWN), now))
                 .toList();
         String underWay = now.bench()
-                .openFill()
-                .map(fill -> now.place().path("/fill/" + fill.id()))
+                .sessions()
+                .findOpen()
+                .map(session -> now.place().path("/session/now"))
+                .or(() -> now.bench().openFill().map(fill -> now.place().path("/fill/" + fill.id())))
                 .orElse("");
         return workplace
                 .screens()

@@ -151,6 +151,9 @@ public final class PlanPages {
         if (!report.mayBeFilled()) {
             return workplace.screens().show(Gates.page(workplace, now, bottle, report, wish.before(), wish.form()));
         }
+        if (now.bench().sessions().findOpen().isPresent()) {
+            return Redirects.to(now.place().path("/session/now"));
+        }
         PlanOutcome outcome = workplace
                 .benches()
                 .planningAFill()

@@ -1,5 +1,6 @@
 package org.lowfirst.web.fill;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -53,7 +54,7 @@ public final class StepPages {
         if (open(now, fill).isEmpty()) {
             return Redirects.to(now.place().path("/fill/" + fill + "/done"));
         }
-        return show(now, Steps.find(at, seen, now.now()).orElse(null), Form.blank());
+        return show(now, fill, Steps.find(at, seen, now.now()).orElse(null), Form.blank());
     }
 
     @PostMapping("/at/{bench}/fill/{fill}/stage")
@@ -64,14 +65,16 @@ public final class StepPages {
         @Nullable StatedPressure bottle = entered.bottle();
         @Nullable SupplyId supply = position.supply();
         if (bottle == null || !entered.form().sound() || supply == null) {
-            return refused(now, position, entered.form());
+            return refused(now, fill, position, entered.form());
         }
         Stage stage = new Stage(supply, now.reading(bottle, null), null, entered.supplyReading(now));
         Recording recording = guiding()
                 .recordStage(
                         now.id(),
                         new RecordStage(new FillId(fill), stage),
+                        position.stage(),
                         Sender.of(typed).submission());
+        keepUp(now, fill, typed, recording);
         return answer(now, fill, position, "bottle", entered.form(), recording, next(position));
     }
 
@@ -82,13 +85,14 @@ public final class StepPages {
         Entered entered = Entered.read(typed, now, bottle(now, fill), null);
         @Nullable StatedPressure bottle = entered.bottle();
         if (bottle == null || !entered.form().sound()) {
-            return refused(now, position, entered.form());
+            return refused(now, fill, position, entered.form());
         }
         Recording recording = guiding()
                 .finish(
                         now.id(),
                         new FinishFill(new FillId(fill), now.reading(bottle, null)),
                         Sender.of(typed).submission());
+        keepUp(now, fill, typed, recording);
         return answer(now, fill, position, "bottle", entered.form(), recording, null);
     }
 
@@ -99,14 +103,29 @@ public final class StepPages {
         Reader reader = new Reader(typed, now.bench().settings().units(), now.words());
         String reason = reader.required("reason", "fault.reason");
         if (!reader.form().sound()) {
-            return refused(now, position, reader.form());
+            return refused(now, fill, position, reader.form());
         }
         Recording recording = guiding()
                 .abandon(
                         now.id(),
                         new AbandonFill(new FillId(fill), reason),
                         Sender.of(typed).submission());
+        keepUp(now, fill, typed, recording);
         return answer(now, fill, position, "reason", reader.form(), recording, null);
+    }
+
+    /** Plans the rest of the session again when this does not fit its plan. */
+    private void keepUp(BenchNow now, String fill, Map<String, String> typed, Recording recording) {
+        if (recording instanceof Recording.Recorded && inSession(now, fill)) {
+            workplace
+                    .benches()
+                    .guidingASession()
+                    .keepUp(now.id(), Sender.of(typed).submission("session"));
+        }
+    }
+
+    private static boolean inSession(BenchNow now, String fill) {
+        return now.bench().sessions().findOpen(new FillId(fill)).isPresent();
     }
 
     private View answer(
@@ -121,20 +140,26 @@ public final class StepPages {
         if (!fault.isEmpty()) {
             Form again = form.faulting(field, fault);
             return refused(
-                    now, position, Answers.confirmable(recording) ? again.filled(Form.CONFIRMABLE, "yes") : again);
+                    now,
+                    fill,
+                    position,
+                    Answers.confirmable(recording) ? again.filled(Form.CONFIRMABLE, "yes") : again);
         }
         String path = now.place().path("/fill/" + fill);
+        if (next == null && inSession(now, fill)) {
+            return Redirects.to(now.place().path("/session/now"));
+        }
         return Redirects.to(next == null ? path + "/done" : Steps.at(path, next, now.now()));
     }
 
-    private View refused(BenchNow now, Position position, Form form) {
-        return guiding().guide(now.id(), position) instanceof Guide.Step step
+    private View refused(BenchNow now, String fill, Position position, Form form) {
+        return guide(now, fill, position) instanceof Guide.Step step
                 ? workplace.screens().refused(page(now, step, form))
                 : Redirects.to(now.place().path("/fill"));
     }
 
-    private View show(BenchNow now, @Nullable Position position, Form form) {
-        Guide guide = guiding().guide(now.id(), position);
+    private View show(BenchNow now, String fill, @Nullable Position position, Form form) {
+        Guide guide = guide(now, fill, position);
         if (guide instanceof Guide.Step step) {
             return workplace.screens().show(page(now, step, form));
         }
@@ -156,7 +181,23 @@ public final class StepPages {
 
     private StepPage page(BenchNow now, Guide.Step step, Form form) {
         return new StepWriter(now, step.fill(), warm(now, step))
-                .page(step, form, workplace.ids().next());
+                .page(step, why(now, step), form, workplace.ids().next());
+    }
+
+    /** Why the rest of the session was planned again; empty when it was not. */
+    private List<String> why(BenchNow now, Guide.Step step) {
+        return inSession(now, step.fill().id().value())
+                ? workplace
+                        .benches()
+                        .guidingASession()
+                        .now(now.id())
+                        .map(guided -> new SessionWhy(now, guided.session()).sentences(guided.why()))
+                        .orElse(List.of())
+                : List.of();
+    }
+
+    private Guide guide(BenchNow now, String fill, @Nullable Position position) {
+        return guiding().guide(now.id(), new FillId(fill), position);
     }
 
     /** Where the gauge may go while the gas is warm; null where nothing flows or the mark holds. */

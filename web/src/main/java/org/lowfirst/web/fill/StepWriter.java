@@ -81,10 +81,11 @@ final class StepWriter {
     }
 
     /**
+     * @param why why the rest of a session was planned again; empty when it was not
      * @param form what was typed into the entry
      * @param key key of the entry
      */
-    StepPage page(Guide.Step step, Form form, String key) {
+    StepPage page(Guide.Step step, List<String> why, Form form, String key) {
         @Nullable FillPlan rest = step.plan() instanceof FillPlan plan ? plan : null;
         return new StepPage(
                 now.place(),
@@ -93,7 +94,7 @@ final class StepWriter {
                 instruction(step),
                 valves(step.valves()),
                 gauge(step),
-                cautions(step, true),
+                alarms(step, why),
                 cautions(step, false),
                 act(step),
                 rest == null || rest.fill().steps().isEmpty()
@@ -107,6 +108,15 @@ final class StepWriter {
 
     private List<ValveBox> valves(List<ValveState> valves) {
         return valves.stream().map(this::box).toList();
+    }
+
+    private List<String> alarms(Guide.Step step, List<String> why) {
+        List<String> alarms = new ArrayList<>(cautions(step, true));
+        Phase phase = step.position().phase();
+        if (!why.isEmpty() && (phase == Phase.OPEN_SUPPLY || phase == Phase.SHUT_BOTTLE)) {
+            alarms.add(words.of("session.now.again") + " " + String.join(" ", why));
+        }
+        return alarms;
     }
 
     private List<String> cautions(Guide.Step step, boolean alarming) {
@@ -160,6 +170,9 @@ final class StepWriter {
         if (next != null) {
             return new Act(Steps.at(path(), next, now.now()), label);
         }
+        if (step.position().phase() == Phase.VENT_HOSE) {
+            return new Act(now.place().path("/session/now"), label);
+        }
         return new Act(path() + (step.position().phase() == Phase.FINISH ? "/finish" : "/stage"), label);
     }
 
@@ -183,7 +196,7 @@ final class StepWriter {
     }
 
     private List<GaugeField> fields(Guide.Step step) {
-        if (step.next() != null) {
+        if (step.next() != null || step.position().phase() == Phase.VENT_HOSE) {
             return List.of();
         }
         List<GaugeField> fields = new ArrayList<>();

@@ -11,7 +11,7 @@ import org.lowfirst.app.bench.Position;
  * Addresses of the steps of a fill. An address carries where the browser stands and when it got there; one that is older is not
  * trusted, because valves may have been moved since.
  */
-final class Steps {
+public final class Steps {
 
     static final Position FIRST = new Position(1, Phase.CONNECT, null);
 
@@ -21,7 +21,7 @@ final class Steps {
     private Steps() {}
 
     /** The address of a step. */
-    static String at(String fillPath, Position position, Instant now) {
+    public static String at(String fillPath, Position position, Instant now) {
         return fillPath + "?at=" + position.toText() + "&seen=" + now.getEpochSecond();
     }
 

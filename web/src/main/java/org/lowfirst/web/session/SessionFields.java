@@ -86,7 +86,7 @@ final class SessionFields {
         return bottles;
     }
 
-    private static int priority(Reader reader, BenchNow now, String field) {
+    static int priority(Reader reader, BenchNow now, String field) {
         @Nullable BigDecimal typed = reader.numberIfTyped(field);
         if (typed == null) {
             return 1;

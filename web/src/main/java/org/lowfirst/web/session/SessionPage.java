@@ -18,6 +18,7 @@ import org.lowfirst.web.words.Words;
  * @param unit unit of pressure
  * @param usual usual temperature of the bench, with unit
  * @param form what was typed
+ * @param key key for beginning the session
  * @param bankEmpty whether there is nothing to fill from
  * @param sheet the plan; null when there is none
  */
@@ -28,12 +29,18 @@ public record SessionPage(
         String unit,
         String usual,
         Form form,
+        String key,
         boolean bankEmpty,
         @Nullable SessionSheet sheet)
         implements Page {
 
     public SessionPage {
         bottles = List.copyOf(bottles);
+    }
+
+    /** Names of the fields of a bottle. */
+    public static List<String> fields() {
+        return List.of("reading", "target", "floor", "priority");
     }
 
     /** A bottle to choose. */

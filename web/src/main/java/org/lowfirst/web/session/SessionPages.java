@@ -25,6 +25,7 @@ import org.lowfirst.station.StatedTemperature;
 import org.lowfirst.web.form.Form;
 import org.lowfirst.web.form.Reader;
 import org.lowfirst.web.session.SessionPage.SessionSheet;
+import org.lowfirst.web.view.Redirects;
 import org.lowfirst.web.workplace.BenchNow;
 import org.lowfirst.web.workplace.Workplace;
 import org.springframework.stereotype.Controller;
@@ -49,6 +50,9 @@ public final class SessionPages {
     @GetMapping("/at/{bench}/session")
     View session(@PathVariable String bench, @RequestParam Map<String, String> typed) {
         BenchNow now = workplace.open(bench);
+        if (now.bench().sessions().findOpen().isPresent()) {
+            return Redirects.to(now.place().path("/session/now"));
+        }
         List<Bottle> chosen = SessionFields.chosen(now, typed);
         if (chosen.isEmpty() || typed.containsKey("choose")) {
             return choose(now, typed);
@@ -126,12 +130,17 @@ public final class SessionPages {
                 now.figures().pressureUnit(),
                 "",
                 reader.form(),
+                "",
                 now.bench().bank().isEmpty(),
                 null);
         return nothing ? workplace.screens().refused(page) : workplace.screens().show(page);
     }
 
-    private static SessionPage page(BenchNow now, List<Bottle> chosen, Form form, @Nullable SessionSheet sheet) {
+    private SessionPage page(BenchNow now, List<Bottle> chosen, Form form, @Nullable SessionSheet sheet) {
+        return page(now, chosen, form, workplace.ids().next(), sheet);
+    }
+
+    static SessionPage page(BenchNow now, List<Bottle> chosen, Form form, String key, @Nullable SessionSheet sheet) {
         return new SessionPage(
                 now.place(),
                 false,
@@ -144,6 +153,7 @@ public final class SessionPages {
                                 .usualTemperature()
                                 .temperature()),
                 form,
+                key,
                 now.bench().bank().isEmpty(),
                 sheet);
     }
