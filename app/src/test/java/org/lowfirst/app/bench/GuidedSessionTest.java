@@ -67,6 +67,9 @@ class GuidedSessionTest {
         bench.bottle("B20", "3", "20");
         bench.bottle("B40", "3", "40");
         bench.bottle("B60", "3", "60");
+        bench.recorded(bench.benches
+                .keepingAccounts()
+                .enter(Station.BENCH, MoneyExamples.tariff("0.011", "1.50", "20"), bench.submission()));
         return bench;
     }
 
@@ -153,6 +156,7 @@ class GuidedSessionTest {
             }
             assertThat(station.bank()).containsExactlyElementsOf(apart.bank());
             assertThat(readings(station)).isEqualTo(readings(apart)).allMatch(read -> read.startsWith("150"));
+            assertThat(charges(station)).hasSize(3).isEqualTo(charges(apart));
         }
     }
 
@@ -171,6 +175,13 @@ class GuidedSessionTest {
         } else if (command instanceof FinishFill finish) {
             bench.recorded(fills.finish(Station.BENCH, finish, bench.submission()));
         }
+    }
+
+    private static List<String> charges(Station bench) {
+        return bench.benches.keepingAccounts().books(Station.BENCH).book().lines().stream()
+                .map(line -> line.fill().person() + " " + line.quantity() + " " + line.amount())
+                .sorted()
+                .toList();
     }
 
     private static List<String> readings(Station bench) {

@@ -73,7 +73,7 @@ final class GuidedWriter {
         if (act instanceof SessionNow.Act.Begin begin) {
             return new Next(
                     words.of("session.now.begin", said.bottle(begin.wish().fill())),
-                    words.of("session.now.begin.then", stage(begin.stage())),
+                    words.of(vented(begin.wish().fill()), stage(begin.stage())),
                     words.of("session.now.begin.do"),
                     "",
                     begin.wish().fill().value(),
@@ -87,7 +87,7 @@ final class GuidedWriter {
                     words.of(
                             there ? "session.now.on" : "session.now.back",
                             said.bottle(on.fill().id())),
-                    words.of("session.now.begin.then", stage(on.stage())),
+                    words.of(vented(on.fill().id()), stage(on.stage())),
                     words.of("session.now.on.do"),
                     there ? path(on.fill()) : at(on.fill(), at),
                     on.fill().id().value(),
@@ -107,6 +107,12 @@ final class GuidedWriter {
                 "",
                 "",
                 "");
+    }
+
+    /** Whether another bottle was on the hose before, and must be off it now. */
+    private String vented(FillId fill) {
+        @Nullable FillId latest = session.latest();
+        return latest == null || latest.equals(fill) ? "session.now.next" : "session.now.begin.then";
     }
 
     private Next finish(OpenFill fill) {
