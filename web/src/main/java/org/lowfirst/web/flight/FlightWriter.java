@@ -92,7 +92,7 @@ final class FlightWriter {
                                         ? "flight.unknown.rules.nco"
                                         : "flight.unknown.rules"),
                         words.of("flight.unknown.cold", figures.temperature(request.temperature()))),
-                words.of("flight.condition", request.litres().label()));
+                words.of("flight.condition", now.condition(request.litres())));
     }
 
     String refusal(FlightOutcome.Refused refused) {

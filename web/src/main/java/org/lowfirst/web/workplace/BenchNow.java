@@ -94,7 +94,12 @@ public record BenchNow(Bench bench, Words words, Times times, Instant now) {
 
     /** The condition {@link #gas} is stated at, e.g. "15 C, 1.013 bar". */
     public String gasCondition() {
-        return words.of(reference().equals(ReferenceCondition.US_70F_1ATM) ? "gas.condition.us" : "gas.condition.eu");
+        return condition(reference());
+    }
+
+    /** A condition free gas is stated at, in words. */
+    public String condition(ReferenceCondition condition) {
+        return words.of(condition.equals(ReferenceCondition.US_70F_1ATM) ? "gas.condition.us" : "gas.condition.eu");
     }
 
     /**
