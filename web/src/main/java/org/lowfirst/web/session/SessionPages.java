@@ -1,17 +1,18 @@
 package org.lowfirst.web.session;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.lowfirst.app.bench.JudgingFitness;
 import org.lowfirst.app.fitness.FitnessReport;
 import org.lowfirst.app.outlook.BenchToday;
 import org.lowfirst.planning.PlanRefused;
-import org.lowfirst.planning.session.Effort;
 import org.lowfirst.planning.session.SessionBottle;
 import org.lowfirst.planning.session.SessionOutcome;
 import org.lowfirst.planning.session.SessionPace;
@@ -19,6 +20,7 @@ import org.lowfirst.planning.session.SessionPlan;
 import org.lowfirst.planning.session.SessionPlanner;
 import org.lowfirst.planning.session.SessionRefused;
 import org.lowfirst.planning.session.SessionRequest;
+import org.lowfirst.planning.session.SessionWatch;
 import org.lowfirst.station.Bottle;
 import org.lowfirst.station.Reading;
 import org.lowfirst.station.StatedTemperature;
@@ -38,10 +40,16 @@ import org.springframework.web.servlet.View;
 @Controller
 public final class SessionPages {
 
-    /** Somebody waits with a bottle in hand; the best so far is shown then. */
-    private static final Duration LONGEST = Duration.ofSeconds(4);
+    /** Somebody waits with a bottle in hand; how far the search is is shown then. */
+    private static final Duration AT_FIRST = Duration.ofMillis(1500);
+
+    /** A search that is asked to end does so within moments. */
+    private static final Duration TO_END = Duration.ofSeconds(5);
+
+    private static final String ENOUGH = "enough";
 
     private final Workplace workplace;
+    private final SessionDesk desk = new SessionDesk();
 
     public SessionPages(Workplace workplace) {
         this.workplace = workplace;
@@ -88,29 +96,56 @@ public final class SessionPages {
 
     private View planned(
             BenchNow now, List<Bottle> chosen, Reader reader, BenchToday today, List<SessionBottle> bottles) {
-        Instant until = workplace.clock().instant().plus(LONGEST);
-        AtomicBoolean cutOff = new AtomicBoolean();
-        SessionOutcome outcome = SessionPlanner.under(today.conditions())
-                .plan(
-                        new SessionRequest(
-                                today.bank(),
-                                bottles,
-                                SessionFields.order(reader.form().typed()),
-                                SessionPace.UNHURRIED,
-                                now.bench().settings().fullSupply().gauge()),
-                        Effort.USUAL,
-                        soFar -> {
-                            boolean goOn = workplace.clock().instant().isBefore(until);
-                            cutOff.compareAndSet(false, !goOn);
-                            return goOn;
-                        });
+        Map<String, String> typed = reader.form().typed();
+        SessionDesk.Question question = new SessionDesk.Question(
+                now.id().value(),
+                now.bench().settings(),
+                reader.text("temperature"),
+                new SessionRequest(
+                        today.bank(),
+                        bottles,
+                        SessionFields.order(typed),
+                        SessionPace.UNHURRIED,
+                        now.bench().settings().fullSupply().gauge()));
+        boolean enough = typed.containsKey(ENOUGH);
+        SessionSearch search = desk.search(question, SessionPlanner.under(today.conditions()), enough);
+        if (enough) {
+            search.stop();
+        }
+        if (!search.doneWithin(enough ? TO_END : AT_FIRST)) {
+            return workplace.screens().show(searching(now, typed, search));
+        }
+        SessionOutcome outcome = search.outcome();
         if (outcome instanceof SessionPlan plan) {
-            SessionSheet sheet = new SessionWriter(now, chosen, reader.text("temperature")).sheet(plan, cutOff.get());
+            SessionSheet sheet = new SessionWriter(now, chosen, reader.text("temperature"))
+                    .sheet(plan, plan.proof().stopped());
             return workplace.screens().show(page(now, chosen, reader.form(), sheet));
         }
         PlanRefused why = ((SessionRefused) outcome).why();
         reader.fault(SessionFields.fieldOf(why, chosen), why.inWords(now.shownUnits()));
         return workplace.screens().refused(page(now, chosen, reader.form(), null));
+    }
+
+    private static SessionSearchPage searching(BenchNow now, Map<String, String> typed, SessionSearch search) {
+        Map<String, String> again = new TreeMap<>(typed);
+        again.remove(ENOUGH);
+        String address = now.place().path("/session?" + query(again));
+        SessionWatch.SoFar soFar = search.soFar();
+        String progress = soFar.readyAtMost() == 0
+                ? now.words().of("session.searching.begun")
+                : now.words()
+                        .of(
+                                "session.searching.so-far",
+                                now.figures().number((double) soFar.ready(), 0),
+                                now.figures().number((double) soFar.readyAtMost(), 0));
+        return new SessionSearchPage(now.place(), address, address + "&" + ENOUGH + "=1", progress);
+    }
+
+    private static String query(Map<String, String> typed) {
+        return typed.entrySet().stream()
+                .map(field -> URLEncoder.encode(field.getKey(), StandardCharsets.UTF_8) + "="
+                        + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))
+                .collect(Collectors.joining("&"));
     }
 
     private View choose(BenchNow now, Map<String, String> typed) {
