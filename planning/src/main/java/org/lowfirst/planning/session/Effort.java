@@ -8,7 +8,7 @@ package org.lowfirst.planning.session;
  */
 public record Effort(long nodes, int rounds) {
 
-    public static final Effort USUAL = new Effort(5_000_000, 1_500);
+    public static final Effort USUAL = new Effort(4_500_000, 1_500);
 
     public Effort {
         if (nodes < 1 || rounds < 1) {
